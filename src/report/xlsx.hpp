@@ -1,0 +1,15 @@
+// A Workbook value as an .xlsx file. The only file that knows the spreadsheet library is xlsx.cpp.
+#pragma once
+
+#include <filesystem>
+
+#include "report/workbook.hpp"
+
+namespace seambook {
+
+/// Writes the workbook to `path` (plainly, over what is there; callers go through report/whole_file.hpp).
+/// The same workbook gives the same bytes. Throws std::invalid_argument when the value is not writable (NaN, bad UTF-8,
+/// illegal names, over-long formula or text, cell given twice) and std::system_error when the system refuses.
+void write_xlsx(const Workbook&, const std::filesystem::path& path);
+
+}  // namespace seambook
