@@ -1,0 +1,88 @@
+// A job file as its author wrote it: what was said, where; nothing filled in, no name looked up.
+#pragma once
+
+#include <functional>
+
+#include "read/written.hpp"
+
+namespace seambook {
+
+/// How a cost scales with the quantity ordered: for every piece, for every lot, once whatever the quantity.
+enum class Scaling : std::uint8_t { each, per_lot, once };
+enum class BoughtKind : std::uint8_t { base_metal, cutting, outside, other };
+
+/// `{what: laser-cut plates, kind: base_metal, price: 38 EUR each}`; a bare `38 EUR each` is base metal.
+struct BoughtText {
+  Place place;
+  std::optional<Word> what;
+  BoughtKind kind = BoughtKind::base_metal;
+  Written<dim::money> price;
+  Scaling scaling = Scaling::each;
+};
+
+/// One group of passes by one procedure: `{procedure: NAME, count: 2}`.
+struct PassText {
+  Place place;
+  Word procedure;
+  std::optional<Whole> count;
+};
+
+struct ExcessText {
+  Place place;
+  Maybe<dim::length> width, height;
+};
+
+/// What may be said for a joint, a weldment (for all its joints) or a job (for all its weldments); the nearest wins.
+struct JointDefaults {
+  std::optional<Word> base_metal, process, procedure, position, finish, grade;
+};
+
+struct JointText {
+  Place place;
+  std::optional<Word> id, mark, note;
+  std::optional<Word> weld;  // fillet, square, single_v, single_bevel, edge
+  Maybe<dim::length> leg, throat, length, outside_diameter, gap, root_face, element, pitch, gap_e, gap_max;
+  std::optional<Span<dim::length>> thickness;  // `8 mm`, or `[3 mm, 10 mm]` for first and second member
+  Maybe<dim::angle> groove_angle;
+  Maybe<dim::ratio> convexity, access;
+  std::optional<ExcessText> excess;
+  std::optional<Whole> count, sides;
+  std::optional<Whole> pass_count;  // `passes: 2`
+  std::vector<PassText> passes;     // `passes: [{procedure: A}, {procedure: B, count: 3}]`
+  std::vector<Word> after;
+  std::optional<Flag> purge;
+  JointDefaults defaults;
+};
+
+struct WeldmentText {
+  Place place;
+  std::optional<Word> name;
+  std::optional<Whole> count, parts, turns;
+  Maybe<dim::mass> mass;
+  std::optional<Flag> free_issue;
+  std::optional<Word> base_metal_by;  // `mass`: net mass over yield times the rate book's price
+  std::vector<BoughtText> bought;
+  JointDefaults defaults;
+  std::optional<Word> joints_from;  // a CSV file beside the job
+  std::vector<JointText> joints;
+};
+
+struct JobText {
+  Place place;
+  std::optional<Word> job, revision, customer, title, delivery, lead_time;
+  std::vector<Word> drawings;  // `drawing: 4711 rev B` or a list
+  std::optional<WrittenDate> date, due;
+  std::vector<Whole> quantities;
+  JointDefaults defaults;
+  std::vector<BoughtText> bought;  // for the job as a whole
+  std::vector<Word> inclusions, exclusions, qualifications;
+  std::vector<WeldmentText> weldments;
+};
+
+/// Gives the text of a file that a job draws on (a take-off), by the name the job uses; nothing when there is none.
+using FileFinder = std::function<std::optional<std::string>(const std::string& name)>;
+
+/// Reads a registered job file. Faults go to `diagnostics`; what could be read is given even so.
+JobText read_job(std::uint32_t file, const FileFinder&, Diagnostics& diagnostics);
+
+}  // namespace seambook

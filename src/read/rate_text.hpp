@@ -1,0 +1,205 @@
+// The shop's rate book as its author wrote it, gathered from the files of one directory.
+#pragma once
+
+#include <span>
+
+#include "read/written.hpp"
+
+namespace seambook {
+
+struct LabourText {
+  Place place;
+  std::optional<Word> name;
+  Maybe<dim::money_per_time> rate;  // loaded; or wage and burden
+  Maybe<dim::money_per_time> wage;
+  Maybe<dim::ratio> burden;
+  Evidence evidence;
+};
+
+/// Minutes that every weldment and joint pays, whatever the process.
+struct AllowancesText {
+  Place place;
+  Maybe<dim::time> fit_up_per_part, fit_up_per_joint, purge_per_joint;
+  Maybe<dim::pace> fit_up_per_metre;
+  Maybe<dim::flow> purge_flow;
+  std::optional<Word> purge_gas;
+  Maybe<dim::ratio> personal;          // share added to attended minutes
+  std::optional<Word> personal_covers; // in words; says whether breaks are covered
+  Maybe<dim::ratio> turns_two_sided;   // turns of a weldment that has a joint welded from two sides
+  Maybe<dim::ratio> convexity;         // of fillets, share of the section
+  Maybe<dim::length> excess_height, excess_overlap;  // of butt welds: cap height; cap wider than the groove by twice this
+  Evidence evidence;
+};
+
+/// How long one turn takes up to a mass.
+struct HandlingText {
+  Place place;
+  std::optional<Word> name;  // `by hand`, `hoist`, `crane`
+  Maybe<dim::mass> up_to;    // none: any mass
+  Maybe<dim::time> turn;
+  Evidence evidence;
+};
+
+/// What goes with a process whatever the procedure.
+struct ProcessText {
+  Place place;
+  std::optional<Word> process;  // ISO 4063 number or AWS letters
+  std::optional<Word> grade;    // of labour
+  Maybe<dim::time> start, tack, gas_before_and_after;  // per start; per tack; pre-flow and post-flow per start
+  Maybe<dim::length> tack_pitch, tack_pitch_thin, thin_below;
+  Maybe<dim::pace> interpass_cleaning;
+  Maybe<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
+  Maybe<dim::power> auxiliary_power;  // extraction, chiller, while the arc or beam is on
+  Maybe<dim::money_per_time> wear;       // per arc or beam hour
+  Maybe<dim::money_per_time> equipment;  // per hour the station is occupied
+  Evidence evidence;
+};
+
+struct BaseMetalText {
+  Place place;
+  std::optional<Word> name, group, cleanliness;
+  std::vector<Word> also;  // other names
+  Maybe<dim::density> density;
+  Maybe<dim::money_per_mass> price;
+  Maybe<dim::ratio> yield;
+  Evidence evidence;
+};
+
+struct FillerText {
+  Place place;
+  std::optional<Word> name, form, classification;  // form: solid_wire, cored_wire, rod, covered_electrode
+  Maybe<dim::length> diameter;
+  Maybe<dim::density> density;
+  Maybe<dim::money_per_mass> price;
+  Maybe<dim::mass> pack;
+  Evidence evidence;
+};
+
+struct GasText {
+  Place place;
+  std::optional<Word> name, designation;  // ISO 14175 designation, for example M21
+  Maybe<dim::money_per_volume> price;
+  Evidence evidence;
+};
+
+struct FinishText {
+  Place place;
+  std::optional<Word> name, text;
+  Maybe<dim::pace> time;
+  Evidence evidence;
+};
+
+/// Joint preparation taken when a joint does not state it.
+struct PreparationText {
+  Place place;
+  std::optional<Word> weld;
+  std::optional<Span<dim::length>> thickness;
+  Maybe<dim::angle> groove_angle;
+  Maybe<dim::length> gap, root_face;
+  Evidence evidence;
+};
+
+struct ProcedureText {
+  Place place;
+  std::optional<Word> name, process, filler, gas, polarity, transfer, oscillation;
+  std::vector<Word> welds, positions, groups;
+  Maybe<dim::length> size;  // fillets: the leg it is set for; grooves and seams: the thickness
+  std::optional<Span<dim::length>> thickness;  // of the thinner member it may be used on
+  Maybe<dim::flow> gas_flow;
+  Maybe<dim::current> current;
+  Maybe<dim::voltage> voltage;
+  Maybe<dim::speed> wire_feed, travel_speed;
+  std::optional<Span<dim::speed>> travel_range;
+  Maybe<dim::area> area_per_pass;  // what one pass lays; from wire feed and travel speed when not stated
+  Maybe<dim::power> beam_power;
+  Maybe<dim::length> scan_width, focus;
+  Evidence evidence;
+};
+
+struct StationText {
+  Place place;
+  std::optional<Word> name, title;
+  std::vector<Word> processes, groups;
+  struct Mounted {
+    Word attribute, value;
+  };
+  std::vector<Mounted> mounted;  // state before the first work of a job
+  std::optional<Flag> controlled_area;
+  Evidence evidence;
+};
+
+struct ChangeTaskText {
+  Place place;
+  std::optional<Word> name, when;  // `when` names the attribute: process, filler, gas, cleanliness, torch, joint_family
+  std::vector<Word> from, to;
+  Maybe<dim::time> time;
+  std::optional<Flag> cold;  // also when nothing was mounted; default true
+  Evidence evidence;
+};
+
+struct QualificationText {
+  Place place;
+  std::optional<Word> process;
+  std::vector<Word> groups, positions;
+  std::optional<Span<dim::length>> thickness;
+  std::optional<WrittenDate> until;
+};
+struct WelderText {
+  Place place;
+  std::optional<Word> stamp, grade;
+  std::vector<QualificationText> qualifications;
+};
+
+struct OverheadText {
+  Place place;
+  std::optional<Flag> in_rate;
+  Maybe<dim::ratio> added;  // share of labour cost, as its own line
+  Evidence evidence;
+};
+
+struct PriceText {
+  Place place;
+  Maybe<dim::ratio> contingency, margin, markup;
+  Maybe<dim::money> minimum_charge;
+  Maybe<dim::money_per_energy> electricity;
+  std::optional<Whole> valid_days;
+  std::optional<Word> payment, delivery, tax;
+  std::optional<Word> finish;  // when a joint names none
+  Evidence evidence;
+};
+
+/// Thresholds of the checks for plausibility.
+struct ChecksText {
+  Place place;
+  Maybe<dim::ratio> mass_balance;           // warn when deposition and travel speed differ by more
+  Maybe<dim::ratio> leg_over_thickness;     // leg over thinner member, from `thin_below` up
+  Maybe<dim::ratio> leg_over_thin;          // and below it
+  Maybe<dim::length> thin_below;
+  Evidence evidence;
+};
+
+struct RateText {
+  Place place;
+  std::optional<Word> shop, currency, terms;
+  std::optional<OverheadText> overhead;
+  std::optional<PriceText> prices;
+  std::optional<AllowancesText> allowances;
+  std::optional<ChecksText> checks;
+  std::vector<LabourText> labour;
+  std::vector<HandlingText> handling;
+  std::vector<ProcessText> processes;
+  std::vector<BaseMetalText> base_metals;
+  std::vector<FillerText> fillers;
+  std::vector<GasText> gases;
+  std::vector<FinishText> finishes;
+  std::vector<PreparationText> preparations;
+  std::vector<ProcedureText> procedures;
+  std::vector<StationText> stations;
+  std::vector<ChangeTaskText> change_tasks;
+  std::vector<WelderText> welders;
+};
+
+/// Reads the registered files of one rate book, in the order given; a section that may stand once is refused a second time.
+RateText read_rates(std::span<const std::uint32_t> files, Diagnostics& diagnostics);
+
+}  // namespace seambook

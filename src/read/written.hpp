@@ -1,0 +1,54 @@
+// Values as the author wrote them, typed and placed; names are still names and silence is still silence.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "basics/diagnostics.hpp"
+#include "basics/units.hpp"
+#include "text/unit_words.hpp"
+
+namespace seambook {
+
+/// A quantity in SI with its place; `unit` as spelled, `currency` (ISO 4217) when the unit holds money.
+template <Dim D>
+struct Written {
+  Quantity<D> value;
+  Place place;
+  std::string unit, currency;
+};
+template <Dim D>
+using Maybe = std::optional<Written<D>>;
+
+struct Word {
+  std::string text;
+  Place place;
+};
+struct Whole {
+  std::int64_t value = 0;
+  Place place;
+};
+struct Flag {
+  bool value = false;
+  Place place;
+};
+struct WrittenDate {
+  Date value;
+  Place place;
+};
+/// `[low, high]`, or one value for both ends.
+template <Dim D>
+struct Span {
+  Written<D> low, high;
+};
+
+/// What an entry of the rate book rests on.
+enum class Basis : std::uint8_t { published, common_practice, assumption };
+struct Evidence {
+  std::optional<Basis> basis;  // `basis: published | common practice | assumption`
+  std::optional<Word> source;  // `source:` in words
+};
+
+}  // namespace seambook
