@@ -1,19 +1,25 @@
 // A file appears whole or not at all: written beside its target under a temporary name, flushed, renamed.
-// A signal that ends the program removes the temporary first.
+// A signal that ends the program removes the temporary first; temporaries of runs that were killed outright are
+// swept by the next run in the same folder.
 #pragma once
 
 #include <filesystem>
 #include <functional>
+#include <string>
 #include <string_view>
 
 namespace seambook {
 
 enum class Overwrite : bool { no, yes };
 
-/// Calls `write` with a temporary path in the target's folder, then moves it to `target`. The folder is made when missing.
-/// Throws std::system_error when the system refuses, also (errc::file_exists) when `target` exists and may not be overwritten.
-void write_whole(const std::filesystem::path& target, Overwrite, const std::function<void(const std::filesystem::path&)>& write);
-/// A job's name as a file name: no separators, no leading dots, no control characters, at most 100 bytes of UTF-8 cut at a character.
+/// Calls `write` with a temporary path in the target's folder, then moves it to `target`. The folder is made when
+/// missing. A symbolic link at `target` is replaced, never followed. The old file's permissions are kept. `write` must
+/// write to the file it is given, not put another one in its place. Not for calls from several threads. Throws
+/// std::system_error when the system refuses, also (errc::file_exists) when `target` exists and may not be overwritten.
+void write_whole(const std::filesystem::path& target, Overwrite,
+                 const std::function<void(const std::filesystem::path&)>& write);
+/// A job's name as a file name: no separators, no leading dots, no control characters, at most 100 bytes of UTF-8 cut
+/// at a character.
 std::string safe_file_name(std::string_view job);
 
 }  // namespace seambook

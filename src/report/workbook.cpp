@@ -1,0 +1,119 @@
+#include "report/workbook.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string_view>
+#include <utility>
+
+namespace seambook {
+namespace {
+
+std::string_view look_word(Look look) {
+  switch (look) {
+    case Look::text:
+      return "text";
+    case Look::wrapped:
+      return "wrapped";
+    case Look::title:
+      return "title";
+    case Look::heading:
+      return "heading";
+    case Look::label:
+      return "label";
+    case Look::figure:
+      return "figure";
+    case Look::input:
+      return "input";
+    case Look::frozen:
+      return "frozen";
+    case Look::subtotal:
+      return "subtotal";
+    case Look::total:
+      return "total";
+    case Look::note:
+      return "note";
+    case Look::warning:
+      return "warning";
+  }
+  return "?";
+}
+
+bool plain_letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
+bool plain_digit(char c) { return c >= '0' && c <= '9'; }
+
+// `A1`, `xfd20`, `R1C1`, `RC`: a formula would take these for a cell.
+bool reads_as_cell(std::string_view name) {
+  const auto letters = static_cast<std::size_t>(std::ranges::find_if_not(name, plain_letter) - name.begin());
+  const bool a1 =
+      letters >= 1 && letters <= 3 && letters < name.size() && std::ranges::all_of(name.substr(letters), plain_digit);
+  const auto row_column_letter = [](char c) { return plain_digit(c) || c == 'R' || c == 'r' || c == 'C' || c == 'c'; };
+  return a1 || std::ranges::all_of(name, row_column_letter);
+}
+
+// A line break inside a cell would break the rule of one line a cell.
+std::string quoted(std::string_view text) {
+  std::string shown = "\"";
+  for (const char c : text) {
+    if (c == '\n') {
+      shown += "\\n";
+    } else {
+      if (c == '"' || c == '\\') shown += '\\';
+      shown += c;
+    }
+  }
+  return shown + '"';
+}
+
+std::string content_text(const Cell& cell) {
+  if (const auto* text = std::get_if<std::string>(&cell.content)) return quoted(*text);
+  if (const auto* number = std::get_if<double>(&cell.content)) return fmt::format("{}", *number);
+  if (const auto* formula = std::get_if<Formula>(&cell.content)) {
+    const auto* number = std::get_if<double>(&formula->value);
+    const std::string value = number ? fmt::format("{}", *number) : quoted(std::get<std::string>(formula->value));
+    return fmt::format("={} -> {}", formula->text, value);
+  }
+  return "(blank)";
+}
+
+}  // namespace
+
+std::string column_name(std::uint16_t column) {
+  std::string name;
+  for (unsigned left = column + 1U; left > 0; left = (left - 1) / 26) {
+    name.insert(name.begin(), static_cast<char>('A' + (left - 1) % 26));
+  }
+  return name;
+}
+
+std::string cell_name(std::uint32_t row, std::uint16_t column, bool absolute) {
+  const char* mark = absolute ? "$" : "";
+  return fmt::format("{}{}{}{}", mark, column_name(column), mark, std::uint64_t{row} + 1);
+}
+
+std::string sheet_reference(const std::string& name) {
+  const auto plain = [](char c) { return plain_letter(c) || plain_digit(c) || c == '_'; };
+  if (!name.empty() && !plain_digit(name.front()) && std::ranges::all_of(name, plain) && !reads_as_cell(name)) {
+    return name;
+  }
+  std::string quoted_name = "'";
+  for (const char c : name) quoted_name.append(c == '\'' ? 2 : 1, c);
+  return quoted_name + '\'';
+}
+
+std::string dump(const Workbook& workbook) {
+  std::string text;
+  for (const Sheet& sheet : workbook.sheets) {
+    std::vector<const Cell*> cells;
+    for (const Cell& cell : sheet.cells) cells.push_back(&cell);
+    std::ranges::stable_sort(cells, {}, [](const Cell* cell) { return std::pair(cell->row, cell->column); });
+    const std::string reference = sheet_reference(sheet.name);
+    for (const Cell* cell : cells) {
+      text += fmt::format("{}!{} {} {}\n", reference, cell_name(cell->row, cell->column), look_word(cell->look),
+                          content_text(*cell));
+    }
+  }
+  return text;
+}
+
+}  // namespace seambook
