@@ -21,6 +21,7 @@ struct Attributes {
   friend auto operator<=>(const Attributes&, const Attributes&) = default;
 };
 
+/// Entries with one name are one task that several attributes may call: done once, for the longest of their durations.
 struct ChangeTask {
   std::string name;
   Time<> duration;
