@@ -1,4 +1,5 @@
-// Precedence as a directed graph (Boost.Graph inside digraph.cpp): an order that respects it, or the ring that forbids one.
+// Precedence as a directed graph (Boost.Graph inside digraph.cpp): an order that respects it, or the ring that forbids
+// one.
 #pragma once
 
 #include <cstddef>

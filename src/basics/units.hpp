@@ -59,61 +59,112 @@ struct Quantity {
   N si{};
 };
 
-template <class N = double> using Ratio = Quantity<dim::ratio, N>;
-template <class N = double> using Length = Quantity<dim::length, N>;
-template <class N = double> using Area = Quantity<dim::area, N>;
-template <class N = double> using Volume = Quantity<dim::volume, N>;
-template <class N = double> using Mass = Quantity<dim::mass, N>;
-template <class N = double> using Time = Quantity<dim::time, N>;
-template <class N = double> using Current = Quantity<dim::current, N>;
-template <class N = double> using Voltage = Quantity<dim::voltage, N>;
-template <class N = double> using Money = Quantity<dim::money, N>;
-template <class N = double> using Angle = Quantity<dim::angle, N>;
-template <class N = double> using Speed = Quantity<dim::speed, N>;
-template <class N = double> using Density = Quantity<dim::density, N>;
-template <class N = double> using MassRate = Quantity<dim::mass_rate, N>;
-template <class N = double> using Flow = Quantity<dim::flow, N>;
-template <class N = double> using Energy = Quantity<dim::energy, N>;
-template <class N = double> using Power = Quantity<dim::power, N>;
-template <class N = double> using LineEnergy = Quantity<dim::line_energy, N>;
-template <class N = double> using Pace = Quantity<dim::pace, N>;
-template <class N = double> using MoneyPerTime = Quantity<dim::money_per_time, N>;
-template <class N = double> using MoneyPerMass = Quantity<dim::money_per_mass, N>;
-template <class N = double> using MoneyPerVolume = Quantity<dim::money_per_volume, N>;
-template <class N = double> using MoneyPerEnergy = Quantity<dim::money_per_energy, N>;
-template <class N = double> using MoneyPerLength = Quantity<dim::money_per_length, N>;
+template <class N = double>
+using Ratio = Quantity<dim::ratio, N>;
+template <class N = double>
+using Length = Quantity<dim::length, N>;
+template <class N = double>
+using Area = Quantity<dim::area, N>;
+template <class N = double>
+using Volume = Quantity<dim::volume, N>;
+template <class N = double>
+using Mass = Quantity<dim::mass, N>;
+template <class N = double>
+using Time = Quantity<dim::time, N>;
+template <class N = double>
+using Current = Quantity<dim::current, N>;
+template <class N = double>
+using Voltage = Quantity<dim::voltage, N>;
+template <class N = double>
+using Money = Quantity<dim::money, N>;
+template <class N = double>
+using Angle = Quantity<dim::angle, N>;
+template <class N = double>
+using Speed = Quantity<dim::speed, N>;
+template <class N = double>
+using Density = Quantity<dim::density, N>;
+template <class N = double>
+using MassRate = Quantity<dim::mass_rate, N>;
+template <class N = double>
+using Flow = Quantity<dim::flow, N>;
+template <class N = double>
+using Energy = Quantity<dim::energy, N>;
+template <class N = double>
+using Power = Quantity<dim::power, N>;
+template <class N = double>
+using LineEnergy = Quantity<dim::line_energy, N>;
+template <class N = double>
+using Pace = Quantity<dim::pace, N>;
+template <class N = double>
+using MoneyPerTime = Quantity<dim::money_per_time, N>;
+template <class N = double>
+using MoneyPerMass = Quantity<dim::money_per_mass, N>;
+template <class N = double>
+using MoneyPerVolume = Quantity<dim::money_per_volume, N>;
+template <class N = double>
+using MoneyPerEnergy = Quantity<dim::money_per_energy, N>;
+template <class N = double>
+using MoneyPerLength = Quantity<dim::money_per_length, N>;
 
 template <Dim D, class N>
-Quantity<D, N> operator+(Quantity<D, N> a, Quantity<D, N> b) { return {a.si + b.si}; }
+Quantity<D, N> operator+(Quantity<D, N> a, Quantity<D, N> b) {
+  return {a.si + b.si};
+}
 template <Dim D, class N>
-Quantity<D, N> operator-(Quantity<D, N> a, Quantity<D, N> b) { return {a.si - b.si}; }
+Quantity<D, N> operator-(Quantity<D, N> a, Quantity<D, N> b) {
+  return {a.si - b.si};
+}
 template <Dim A, Dim B, class N>
-Quantity<A + B, N> operator*(Quantity<A, N> a, Quantity<B, N> b) { return {a.si * b.si}; }
+Quantity<A + B, N> operator*(Quantity<A, N> a, Quantity<B, N> b) {
+  return {a.si * b.si};
+}
 template <Dim A, Dim B, class N>
-Quantity<A - B, N> operator/(Quantity<A, N> a, Quantity<B, N> b) { return {a.si / b.si}; }
+Quantity<A - B, N> operator/(Quantity<A, N> a, Quantity<B, N> b) {
+  return {a.si / b.si};
+}
 /// Plain numbers scale; they never add.
 template <Dim D, class N>
-Quantity<D, N> operator*(double k, Quantity<D, N> a) { return {N(k) * a.si}; }
+Quantity<D, N> operator*(double k, Quantity<D, N> a) {
+  return {N(k) * a.si};
+}
 template <Dim D, class N>
-Quantity<D, N> operator*(Quantity<D, N> a, double k) { return {a.si * N(k)}; }
+Quantity<D, N> operator*(Quantity<D, N> a, double k) {
+  return {a.si * N(k)};
+}
 template <Dim D, class N>
-Quantity<D, N> operator/(Quantity<D, N> a, double k) { return {a.si / N(k)}; }
+Quantity<D, N> operator/(Quantity<D, N> a, double k) {
+  return {a.si / N(k)};
+}
 template <Dim D>
-constexpr bool operator<(Quantity<D> a, Quantity<D> b) { return a.si < b.si; }
+constexpr bool operator<(Quantity<D> a, Quantity<D> b) {
+  return a.si < b.si;
+}
 template <Dim D>
-constexpr bool operator>(Quantity<D> a, Quantity<D> b) { return a.si > b.si; }
+constexpr bool operator>(Quantity<D> a, Quantity<D> b) {
+  return a.si > b.si;
+}
 template <Dim D>
-constexpr bool operator<=(Quantity<D> a, Quantity<D> b) { return a.si <= b.si; }
+constexpr bool operator<=(Quantity<D> a, Quantity<D> b) {
+  return a.si <= b.si;
+}
 template <Dim D>
-constexpr bool operator>=(Quantity<D> a, Quantity<D> b) { return a.si >= b.si; }
+constexpr bool operator>=(Quantity<D> a, Quantity<D> b) {
+  return a.si >= b.si;
+}
 template <Dim D>
-constexpr bool operator==(Quantity<D> a, Quantity<D> b) { return a.si == b.si; }
+constexpr bool operator==(Quantity<D> a, Quantity<D> b) {
+  return a.si == b.si;
+}
 
 /// A plain number as a ratio, for example `number<N>(1)`.
 template <class N>
-Ratio<N> number(double value) { return {N(value)}; }
+Ratio<N> number(double value) {
+  return {N(value)};
+}
 template <Dim D, class N>
-Quantity<D, N> constant(Quantity<D> q) { return {N(q.si)}; }
+Quantity<D, N> constant(Quantity<D> q) {
+  return {N(q.si)};
+}
 
 /// The unit a figure is shown in: `si` is the size of one unit in SI. Money units carry "¤" for the currency code.
 struct Unit {

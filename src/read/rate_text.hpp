@@ -23,11 +23,12 @@ struct AllowancesText {
   Maybe<dim::pace> fit_up_per_metre;
   Maybe<dim::flow> purge_flow;
   std::optional<Word> purge_gas;
-  Maybe<dim::ratio> personal;          // share added to attended minutes
-  std::optional<Word> personal_covers; // in words; says whether breaks are covered
-  Maybe<dim::ratio> turns_two_sided;   // turns of a weldment that has a joint welded from two sides
-  Maybe<dim::ratio> convexity;         // of fillets, share of the section
-  Maybe<dim::length> excess_height, excess_overlap;  // of butt welds: cap height; cap wider than the groove by twice this
+  Maybe<dim::ratio> personal;           // share added to attended minutes
+  std::optional<Word> personal_covers;  // in words; says whether breaks are covered
+  Maybe<dim::ratio> turns_two_sided;    // turns of a weldment that has a joint welded from two sides
+  Maybe<dim::ratio> convexity;          // of fillets, share of the section
+  Maybe<dim::length> excess_height,
+      excess_overlap;  // of butt welds: cap height; cap wider than the groove by twice this
   Evidence evidence;
 };
 
@@ -43,13 +44,13 @@ struct HandlingText {
 /// What goes with a process whatever the procedure.
 struct ProcessText {
   Place place;
-  std::optional<Word> process;  // ISO 4063 number or AWS letters
-  std::optional<Word> grade;    // of labour
+  std::optional<Word> process;                         // ISO 4063 number or AWS letters
+  std::optional<Word> grade;                           // of labour
   Maybe<dim::time> start, tack, gas_before_and_after;  // per start; per tack; pre-flow and post-flow per start
   Maybe<dim::length> tack_pitch, tack_pitch_thin, thin_below;
   Maybe<dim::pace> interpass_cleaning;
   Maybe<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
-  Maybe<dim::power> auxiliary_power;  // extraction, chiller, while the arc or beam is on
+  Maybe<dim::power> auxiliary_power;     // extraction, chiller, while the arc or beam is on
   Maybe<dim::money_per_time> wear;       // per arc or beam hour
   Maybe<dim::money_per_time> equipment;  // per hour the station is occupied
   Evidence evidence;
@@ -103,7 +104,7 @@ struct ProcedureText {
   Place place;
   std::optional<Word> name, process, filler, gas, polarity, transfer, oscillation;
   std::vector<Word> welds, positions, groups;
-  Maybe<dim::length> size;  // fillets: the leg it is set for; grooves and seams: the thickness
+  Maybe<dim::length> size;                     // fillets: the leg it is set for; grooves and seams: the thickness
   std::optional<Span<dim::length>> thickness;  // of the thinner member it may be used on
   Maybe<dim::flow> gas_flow;
   Maybe<dim::current> current;
@@ -171,9 +172,9 @@ struct PriceText {
 /// Thresholds of the checks for plausibility.
 struct ChecksText {
   Place place;
-  Maybe<dim::ratio> mass_balance;           // warn when deposition and travel speed differ by more
-  Maybe<dim::ratio> leg_over_thickness;     // leg over thinner member, from `thin_below` up
-  Maybe<dim::ratio> leg_over_thin;          // and below it
+  Maybe<dim::ratio> mass_balance;        // warn when deposition and travel speed differ by more
+  Maybe<dim::ratio> leg_over_thickness;  // leg over thinner member, from `thin_below` up
+  Maybe<dim::ratio> leg_over_thin;       // and below it
   Maybe<dim::length> thin_below;
   Evidence evidence;
 };
@@ -199,7 +200,8 @@ struct RateText {
   std::vector<WelderText> welders;
 };
 
-/// Reads the registered files of one rate book, in the order given; a section that may stand once is refused a second time.
+/// Reads the registered files of one rate book, in the order given; a section that may stand once is refused a second
+/// time.
 RateText read_rates(std::span<const std::uint32_t> files, Diagnostics& diagnostics);
 
 }  // namespace seambook

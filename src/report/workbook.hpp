@@ -1,6 +1,7 @@
 // A workbook as a value: sheets of cells with formulas and the values they show. Layout is tested as text (`dump`);
 // report/xlsx.hpp turns it into a file.
-// Rows and columns count from 0. A formula's text has no leading '='. User text is always a plain string, never a formula.
+// Rows and columns count from 0. A formula's text has no leading '='. User text is always a plain string, never a
+// formula.
 #pragma once
 
 #include <cstdint>
@@ -17,7 +18,20 @@ struct Formula {
 };
 
 /// How a cell looks. `input`: may be changed by the estimator (unlocked, tinted); `frozen`: locked, "run again".
-enum class Look : std::uint8_t { text, wrapped, title, heading, label, figure, input, frozen, subtotal, total, note, warning };
+enum class Look : std::uint8_t {
+  text,
+  wrapped,
+  title,
+  heading,
+  label,
+  figure,
+  input,
+  frozen,
+  subtotal,
+  total,
+  note,
+  warning
+};
 
 struct Cell {
   std::uint32_t row = 0;
@@ -66,7 +80,7 @@ struct Sheet {
   std::vector<Cell> cells;  // any order; no cell twice
   std::vector<double> column_widths;
   std::vector<std::pair<std::uint32_t, double>> row_heights;  // points
-  std::vector<Merge> merges;  // the leftmost cell's content spans the columns
+  std::vector<Merge> merges;                                  // the leftmost cell's content spans the columns
   std::vector<Validation> validations;
   std::vector<Highlight> highlights;
   std::vector<Chart> charts;

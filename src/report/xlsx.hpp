@@ -1,4 +1,4 @@
-// A Workbook value as an .xlsx file. The only file that knows the spreadsheet library is xlsx.cpp.
+// A Workbook value as an .xlsx file. Only the xlsx*.cpp files know the spreadsheet library.
 #pragma once
 
 #include <filesystem>
@@ -8,7 +8,8 @@
 namespace seambook {
 
 /// Writes the workbook to `path` (plainly, over what is there; callers go through report/whole_file.hpp).
-/// The same workbook gives the same bytes. Throws std::invalid_argument when the value is not writable (NaN, bad UTF-8,
+/// The same workbook gives the same bytes. A header or footer beyond what the format grants is cut and
+/// ends in `…`. Throws std::invalid_argument when the value is not writable (NaN, bad UTF-8,
 /// illegal names, over-long formula or text, cell given twice) and std::system_error when the system refuses.
 void write_xlsx(const Workbook&, const std::filesystem::path& path);
 

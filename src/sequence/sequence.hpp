@@ -1,6 +1,6 @@
 // Operations in the order that loses least time to set-ups, at one station.
-// A change from the mounted state to what an operation needs calls change tasks; their union is summed, so the cost has a
-// direction and need not obey the triangle inequality. What an operation leaves unset stays mounted.
+// A change from the mounted state to what an operation needs calls change tasks; their union is summed, so the cost has
+// a direction and need not obey the triangle inequality. What an operation leaves unset stays mounted.
 #pragma once
 
 #include <cstdint>
@@ -25,10 +25,10 @@ struct Attributes {
 struct ChangeTask {
   std::string name;
   Time<> duration;
-  std::size_t attribute = 0;         // called when this attribute changes to another value ...
-  std::vector<std::uint32_t> from;   // ... away from one of these (empty: from any value)
-  std::vector<std::uint32_t> to;     // ... to one of these (empty: to any value)
-  bool from_nothing = true;          // also called when nothing was mounted (cold start)
+  std::size_t attribute = 0;        // called when this attribute changes to another value ...
+  std::vector<std::uint32_t> from;  // ... away from one of these (empty: from any value)
+  std::vector<std::uint32_t> to;    // ... to one of these (empty: to any value)
+  bool from_nothing = true;         // also called when nothing was mounted (cold start)
 };
 
 struct SetupModel {
@@ -39,7 +39,7 @@ struct SetupModel {
 
 /// One piece of work that is not interrupted by a set-up.
 struct Operation {
-  std::string name;     // `job/weldment/joint/step`, unique
+  std::string name;  // `job/weldment/joint/step`, unique
   Attributes needs;
 };
 
@@ -63,9 +63,10 @@ struct Step {
 struct Sequence {
   std::vector<Step> steps;
   Time<> change_total{};
-  Time<> bound{};        // no order takes less; equal to change_total when `proved`
+  Time<> bound{};  // no order takes less; equal to change_total when `proved`
   bool proved = false;
-  Time<> file_order_total{};  // set-up time of the order in the input (its topological repair when that breaks precedence)
+  Time<>
+      file_order_total{};  // set-up time of the order in the input (its topological repair when that breaks precedence)
   bool file_order_allowed = true;
 };
 
@@ -85,7 +86,8 @@ struct SearchBudget {
 Sequence sequence(const SequenceProblem&, const SearchBudget& = {});
 /// Times a given order (a permutation that respects precedence) with its changes; reasons are empty.
 Sequence time_order(const SequenceProblem&, std::span<const std::size_t> order);
-/// Every way an order of operations breaks the problem: missing, repeated, unknown or too early. Written apart from the search.
+/// Every way an order of operations breaks the problem: missing, repeated, unknown or too early. Written apart from the
+/// search.
 std::vector<std::string> violations(const SequenceProblem&, std::span<const std::size_t> order);
 
 }  // namespace seambook

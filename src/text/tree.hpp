@@ -1,5 +1,6 @@
 // YAML text as a tree of strings, lists and maps, each with its place; nothing is interpreted.
-// Holds afterwards: one document, no aliases, anchors or tags, keys unique scalars, depth, count and size bounded, valid UTF-8.
+// Holds afterwards: one document, no aliases, anchors or tags, keys unique scalars, depth, count and size bounded,
+// valid UTF-8.
 #pragma once
 
 #include <cstdint>

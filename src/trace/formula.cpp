@@ -44,21 +44,33 @@ class Renderer {
   Piece made(const TapeNode& n) const {
     switch (n.op) {
       case Op::constant:
-      case Op::input: return {"", n.value, Binding::atom};
-      case Op::named: return piece(n.operands[0]);
-      case Op::add: return additive(n, style_.plus);
-      case Op::subtract: return additive(n, style_.minus);
-      case Op::multiply: return product(piece(n.operands[0]), piece(n.operands[1]));
-      case Op::divide: return quotient(piece(n.operands[0]), piece(n.operands[1]));
-      case Op::least: return common("MIN", n);
-      case Op::greatest: return common("MAX", n);
-      case Op::select_less: return selected(n);
+      case Op::input:
+        return {"", n.value, Binding::atom};
+      case Op::named:
+        return piece(n.operands[0]);
+      case Op::add:
+        return additive(n, style_.plus);
+      case Op::subtract:
+        return additive(n, style_.minus);
+      case Op::multiply:
+        return product(piece(n.operands[0]), piece(n.operands[1]));
+      case Op::divide:
+        return quotient(piece(n.operands[0]), piece(n.operands[1]));
+      case Op::least:
+        return common("MIN", n);
+      case Op::greatest:
+        return common("MAX", n);
+      case Op::select_less:
+        return selected(n);
       case Op::root: {
         const Piece x = piece(n.operands[0]);
-        return {call("SQRT", x.text.empty() ? formula_number(x.scale) : x.text), x.text.empty() ? 1 : std::sqrt(x.scale)};
+        return {call("SQRT", x.text.empty() ? formula_number(x.scale) : x.text),
+                x.text.empty() ? 1 : std::sqrt(x.scale)};
       }
-      case Op::power: return {bracket(plain(n.operands[0]), Binding::atom) + "^" + formula_number(value(n, 1)), 1, Binding::product};
-      default: return function(n);
+      case Op::power:
+        return {bracket(plain(n.operands[0]), Binding::atom) + "^" + formula_number(value(n, 1)), 1, Binding::product};
+      default:
+        return function(n);
     }
   }
 
@@ -76,7 +88,9 @@ class Renderer {
 
  private:
   double value(const TapeNode& n, int k) const { return tape_.nodes[n.operands[k]].value; }
-  static std::string call(const char* function, const std::string& argument) { return fmt::format("{}({})", function, argument); }
+  static std::string call(const char* function, const std::string& argument) {
+    return fmt::format("{}({})", function, argument);
+  }
   static std::string bracket(const Piece& p, Binding needed) {
     return p.binding < needed ? "(" + p.text + ")" : p.text;
   }
@@ -88,13 +102,15 @@ class Renderer {
     const double scale = a.text.empty() ? (b.text.empty() ? 1 : b.scale) : a.scale;
     const bool minus = n.op == Op::subtract;
     // The right side of a minus keeps its brackets: a-(b+c).
-    return {in_unit(a, scale).text + sign + (minus ? bracket(in_unit(b, scale), Binding::product) : in_unit(b, scale).text),
-            scale, Binding::sum};
+    return {
+        in_unit(a, scale).text + sign + (minus ? bracket(in_unit(b, scale), Binding::product) : in_unit(b, scale).text),
+        scale, Binding::sum};
   }
   Piece product(const Piece& a, const Piece& b) const {
     if (a.text.empty()) return {b.text, a.scale * b.scale, b.binding};
     if (b.text.empty()) return {a.text, a.scale * b.scale, a.binding};
-    return {bracket(a, Binding::product) + style_.times + bracket(b, Binding::product), a.scale * b.scale, Binding::product};
+    return {bracket(a, Binding::product) + style_.times + bracket(b, Binding::product), a.scale * b.scale,
+            Binding::product};
   }
   Piece quotient(const Piece& a, const Piece& b) const {
     if (b.text.empty()) return {a.text, a.scale / b.scale, a.binding};
@@ -121,16 +137,24 @@ class Renderer {
     const Piece x = plain(n.operands[0]);
     switch (n.op) {
       case Op::whole_up:
-        return {fmt::format("ROUNDUP({}{}{},0)", bracket(x, Binding::product), style_.times, formula_number(1 - whole))};
+        return {
+            fmt::format("ROUNDUP({}{}{},0)", bracket(x, Binding::product), style_.times, formula_number(1 - whole))};
       case Op::whole_down:
         return {fmt::format("INT({}{}{})", bracket(x, Binding::product), style_.times, formula_number(1 + whole))};
-      case Op::round_decimal: return {fmt::format("ROUND({},{})", x.text, static_cast<int>(n.digits))};
-      case Op::exponential: return {call("EXP", x.text)};
-      case Op::logarithm: return {call("LN", x.text)};
-      case Op::hyperbolic_tangent: return {call("TANH", x.text)};
-      case Op::sine: return {call("SIN", radians(n))};
-      case Op::cosine: return {call("COS", radians(n))};
-      default: return {call("TAN", radians(n))};
+      case Op::round_decimal:
+        return {fmt::format("ROUND({},{})", x.text, static_cast<int>(n.digits))};
+      case Op::exponential:
+        return {call("EXP", x.text)};
+      case Op::logarithm:
+        return {call("LN", x.text)};
+      case Op::hyperbolic_tangent:
+        return {call("TANH", x.text)};
+      case Op::sine:
+        return {call("SIN", radians(n))};
+      case Op::cosine:
+        return {call("COS", radians(n))};
+      default:
+        return {call("TAN", radians(n))};
     }
   }
   std::string radians(const TapeNode& n) const {
@@ -153,7 +177,8 @@ std::string formula_number(double x) {
   return upper;
 }
 
-std::string formula(const Tape& tape, std::uint32_t node, double unit, const LeafFinder& leaf, const FormulaStyle& style) {
+std::string formula(const Tape& tape, std::uint32_t node, double unit, const LeafFinder& leaf,
+                    const FormulaStyle& style) {
   const Renderer renderer(tape, leaf, style);
   return renderer.in_unit(renderer.made(tape.nodes[node]), unit).text;
 }

@@ -12,16 +12,20 @@ void Tape::clear() {
 int operand_count(Op op) {
   switch (op) {
     case Op::constant:
-    case Op::input: return 0;
+    case Op::input:
+      return 0;
     case Op::add:
     case Op::subtract:
     case Op::multiply:
     case Op::divide:
     case Op::least:
     case Op::greatest:
-    case Op::power: return 2;
-    case Op::select_less: return 4;
-    default: return 1;
+    case Op::power:
+      return 2;
+    case Op::select_less:
+      return 4;
+    default:
+      return 1;
   }
 }
 
@@ -38,24 +42,57 @@ std::vector<double> sweep(const Tape& tape, const std::vector<Seed>& seeds) {
       case Op::constant:
       case Op::input:
       case Op::whole_up:
-      case Op::whole_down: break;
+      case Op::whole_down:
+        break;
       case Op::named:
-      case Op::round_decimal: pass(0, 1); break;
-      case Op::add: pass(0, 1), pass(1, 1); break;
-      case Op::subtract: pass(0, 1), pass(1, -1); break;
-      case Op::multiply: pass(0, value(1)), pass(1, value(0)); break;
-      case Op::divide: pass(0, 1 / value(1)), pass(1, -n.value / value(1)); break;
-      case Op::least: pass(value(1) < value(0) ? 1 : 0, 1); break;
-      case Op::greatest: pass(value(0) < value(1) ? 1 : 0, 1); break;
-      case Op::select_less: pass(value(0) < value(1) ? 2 : 3, 1); break;
-      case Op::root: pass(0, n.value > 0 ? 0.5 / n.value : 0); break;
-      case Op::power: pass(0, value(1) * std::pow(value(0), value(1) - 1)); break;
-      case Op::exponential: pass(0, n.value); break;
-      case Op::logarithm: pass(0, 1 / value(0)); break;
-      case Op::sine: pass(0, std::cos(value(0))); break;
-      case Op::cosine: pass(0, -std::sin(value(0))); break;
-      case Op::tangent: pass(0, 1 + n.value * n.value); break;
-      case Op::hyperbolic_tangent: pass(0, 1 - n.value * n.value); break;
+      case Op::round_decimal:
+        pass(0, 1);
+        break;
+      case Op::add:
+        pass(0, 1), pass(1, 1);
+        break;
+      case Op::subtract:
+        pass(0, 1), pass(1, -1);
+        break;
+      case Op::multiply:
+        pass(0, value(1)), pass(1, value(0));
+        break;
+      case Op::divide:
+        pass(0, 1 / value(1)), pass(1, -n.value / value(1));
+        break;
+      case Op::least:
+        pass(value(1) < value(0) ? 1 : 0, 1);
+        break;
+      case Op::greatest:
+        pass(value(0) < value(1) ? 1 : 0, 1);
+        break;
+      case Op::select_less:
+        pass(value(0) < value(1) ? 2 : 3, 1);
+        break;
+      case Op::root:
+        pass(0, n.value > 0 ? 0.5 / n.value : 0);
+        break;
+      case Op::power:
+        pass(0, value(1) * std::pow(value(0), value(1) - 1));
+        break;
+      case Op::exponential:
+        pass(0, n.value);
+        break;
+      case Op::logarithm:
+        pass(0, 1 / value(0));
+        break;
+      case Op::sine:
+        pass(0, std::cos(value(0)));
+        break;
+      case Op::cosine:
+        pass(0, -std::sin(value(0)));
+        break;
+      case Op::tangent:
+        pass(0, 1 + n.value * n.value);
+        break;
+      case Op::hyperbolic_tangent:
+        pass(0, 1 - n.value * n.value);
+        break;
     }
   }
   return adjoint;

@@ -11,8 +11,8 @@ namespace seambook {
 
 enum class Op : std::uint8_t {
   constant,
-  input,   // a leaf that stands in a cell
-  named,   // the same value as operand 0, under a name: becomes a cell
+  input,  // a leaf that stands in a cell
+  named,  // the same value as operand 0, under a name: becomes a cell
   add,
   subtract,
   multiply,

@@ -1,5 +1,5 @@
-// The number that remembers how it was made: a value and its node on a tape. It computes with the same operations, in the
-// same order, as `double`, so both give the same bits.
+// The number that remembers how it was made: a value and its node on a tape. It computes with the same operations, in
+// the same order, as `double`, so both give the same bits.
 #pragma once
 
 #include "trace/tape.hpp"
@@ -77,7 +77,9 @@ inline Traced select_less(Traced a, Traced b, Traced then, Traced otherwise) {
 
 /// Gives a result its name (and so its cell). Plain numbers pass through.
 template <Dim D>
-Quantity<D> name(Quantity<D> x, const Figure&, std::uint32_t = 0) { return x; }
+Quantity<D> name(Quantity<D> x, const Figure&, std::uint32_t = 0) {
+  return x;
+}
 template <Dim D>
 Quantity<D, Traced> name(Quantity<D, Traced> x, const Figure& figure, std::uint32_t row = 0) {
   if (x.si.tape == nullptr) return x;

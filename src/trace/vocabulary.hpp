@@ -30,10 +30,22 @@ inline double hyperbolic_tangent(double x) { return std::tanh(x); }
 /// Half away from zero on the 15-significant-digit decimal, which is what spreadsheets do; `digits` 0 to 4.
 double round_decimal(double x, int digits);
 
-template <class N> Ratio<N> whole_up(Ratio<N> x) { return {whole_up(x.si)}; }
-template <class N> Ratio<N> whole_down(Ratio<N> x) { return {whole_down(x.si)}; }
-template <Dim D, class N> Quantity<D, N> min(Quantity<D, N> a, Quantity<D, N> b) { return {least(a.si, b.si)}; }
-template <Dim D, class N> Quantity<D, N> max(Quantity<D, N> a, Quantity<D, N> b) { return {greatest(a.si, b.si)}; }
+template <class N>
+Ratio<N> whole_up(Ratio<N> x) {
+  return {whole_up(x.si)};
+}
+template <class N>
+Ratio<N> whole_down(Ratio<N> x) {
+  return {whole_down(x.si)};
+}
+template <Dim D, class N>
+Quantity<D, N> min(Quantity<D, N> a, Quantity<D, N> b) {
+  return {least(a.si, b.si)};
+}
+template <Dim D, class N>
+Quantity<D, N> max(Quantity<D, N> a, Quantity<D, N> b) {
+  return {greatest(a.si, b.si)};
+}
 /// `then` where a < b, else `otherwise`.
 template <Dim C, Dim D, class N>
 Quantity<D, N> select_less(Quantity<C, N> a, Quantity<C, N> b, Quantity<D, N> then, Quantity<D, N> otherwise) {
@@ -44,17 +56,40 @@ constexpr Dim half(Dim d) {
   return {h(d.length), h(d.mass), h(d.time), h(d.current), h(d.temperature), h(d.money), h(d.angle)};
 }
 template <Dim D, class N>
-  requires(half(D) + half(D) == D)
-Quantity<half(D), N> sqrt(Quantity<D, N> x) { return {root(x.si)}; }
-template <class N> Ratio<N> pow(Ratio<N> x, double exponent) { return {power(x.si, exponent)}; }
-template <class N> Ratio<N> exp(Ratio<N> x) { return {exponential(x.si)}; }
-template <class N> Ratio<N> log(Ratio<N> x) { return {logarithm(x.si)}; }
-template <class N> Ratio<N> tanh(Ratio<N> x) { return {hyperbolic_tangent(x.si)}; }
-template <class N> Ratio<N> sin(Angle<N> x) { return {sine(x.si)}; }
-template <class N> Ratio<N> cos(Angle<N> x) { return {cosine(x.si)}; }
-template <class N> Ratio<N> tan(Angle<N> x) { return {tangent(x.si)}; }
+requires(half(D) + half(D) == D) Quantity<half(D), N> sqrt(Quantity<D, N> x) { return {root(x.si)}; }
+template <class N>
+Ratio<N> pow(Ratio<N> x, double exponent) {
+  return {power(x.si, exponent)};
+}
+template <class N>
+Ratio<N> exp(Ratio<N> x) {
+  return {exponential(x.si)};
+}
+template <class N>
+Ratio<N> log(Ratio<N> x) {
+  return {logarithm(x.si)};
+}
+template <class N>
+Ratio<N> tanh(Ratio<N> x) {
+  return {hyperbolic_tangent(x.si)};
+}
+template <class N>
+Ratio<N> sin(Angle<N> x) {
+  return {sine(x.si)};
+}
+template <class N>
+Ratio<N> cos(Angle<N> x) {
+  return {cosine(x.si)};
+}
+template <class N>
+Ratio<N> tan(Angle<N> x) {
+  return {tangent(x.si)};
+}
 /// Rounds money to the currency's minor unit (`digits` decimals).
-template <class N> Money<N> round_money(Money<N> x, int digits) { return {round_decimal(x.si, digits)}; }
+template <class N>
+Money<N> round_money(Money<N> x, int digits) {
+  return {round_decimal(x.si, digits)};
+}
 template <Dim D>
 Quantity<D> sum(std::span<const Quantity<D>> values) {
   double total = 0;

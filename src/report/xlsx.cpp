@@ -1,0 +1,124 @@
+#include "report/xlsx.hpp"
+
+#include <fcntl.h>
+#include <unistd.h>
+#include <xlsxwriter.h>
+
+#include <cerrno>
+#include <chrono>
+#include <memory>
+#include <new>
+#include <stdexcept>
+#include <system_error>
+#include <utility>
+
+#include "report/xlsx_checks.hpp"
+#include "report/xlsx_errors.hpp"
+#include "report/xlsx_looks.hpp"
+#include "report/xlsx_sheet.hpp"
+
+namespace seambook {
+namespace {
+
+struct FreeBook {
+  void operator()(lxw_workbook* book) const { lxw_workbook_free(book); }
+};
+using BookPointer = std::unique_ptr<lxw_workbook, FreeBook>;
+
+// Noon, so that no time zone moves the day. Without a date the library would write the clock's.
+time_t creation_time(const Workbook& workbook) {
+  const std::chrono::year_month_day date{std::chrono::year(workbook.year),
+                                         std::chrono::month(static_cast<unsigned>(workbook.month)),
+                                         std::chrono::day(static_cast<unsigned>(workbook.day))};
+  if (!date.ok()) throw std::invalid_argument("the workbook's date of creation is not in the calendar");
+  const auto noon = std::chrono::sys_days(date) + std::chrono::hours(12);
+  return std::chrono::duration_cast<std::chrono::seconds>(noon.time_since_epoch()).count();
+}
+
+void set_properties(lxw_workbook* book, const Workbook& workbook) {
+  std::string title = workbook.title, author = workbook.author, subject = workbook.subject;
+  lxw_doc_properties properties{};
+  properties.title = title.data();
+  properties.author = author.data();
+  properties.subject = subject.data();
+  properties.created = creation_time(workbook);
+  must(workbook_set_properties(book, &properties));
+}
+
+void define_names(lxw_workbook* book, const Workbook& workbook) {
+  for (const DefinedName& name : workbook.names) {
+    must(workbook_define_name(book, name.name.c_str(), ("=" + name.target).c_str()));
+  }
+}
+
+// The system's own answer to "may this be written?"; the library would only say that it failed.
+void require_writable(const std::string& path) {
+  const int file = ::open(path.c_str(), O_WRONLY | O_CREAT | O_CLOEXEC, 0666);
+  if (file < 0) throw std::system_error(errno, std::generic_category(), path);
+  ::close(file);
+}
+
+// While the library closes a book it prints its troubles to standard error; the program reports them itself.
+class StandardErrorSilenced {
+ public:
+  StandardErrorSilenced() : kept_(::fcntl(STDERR_FILENO, F_DUPFD_CLOEXEC, 3)) {
+    const int nowhere = ::open("/dev/null", O_WRONLY | O_CLOEXEC);
+    if (kept_ >= 0 && nowhere >= 0) ::dup2(nowhere, STDERR_FILENO);
+    if (nowhere >= 0) ::close(nowhere);
+  }
+  ~StandardErrorSilenced() {
+    if (kept_ < 0) return;
+    ::dup2(kept_, STDERR_FILENO);
+    ::close(kept_);
+  }
+  StandardErrorSilenced(const StandardErrorSilenced&) = delete;
+  StandardErrorSilenced& operator=(const StandardErrorSilenced&) = delete;
+
+ private:
+  int kept_;
+};
+
+void close_book(BookPointer book, const std::string& path) {
+  lxw_error code = LXW_NO_ERROR;
+  int system_code = 0;
+  {
+    const StandardErrorSilenced silenced;
+    errno = 0;
+    code = workbook_close(book.release());  // frees the book whether or not it succeeds
+    system_code = errno;
+  }
+  if (code == LXW_NO_ERROR) return;
+  if (code == LXW_ERROR_MEMORY_MALLOC_FAILED) throw std::bad_alloc();
+  if (code >= LXW_ERROR_FEATURE_NOT_SUPPORTED) must(code);
+  throw std::system_error(system_code != 0 ? system_code : EIO, std::generic_category(), path);
+}
+
+}  // namespace
+
+void must(int code) {
+  if (code == LXW_NO_ERROR) return;
+  if (code == LXW_ERROR_MEMORY_MALLOC_FAILED) throw std::bad_alloc();
+  throw std::invalid_argument(std::string("spreadsheet library: ") + lxw_strerror(static_cast<lxw_error>(code)));
+}
+
+void write_xlsx(const Workbook& workbook, const std::filesystem::path& path) {
+  check_writable(workbook);
+  require_writable(path.string());
+  // Parts are assembled beside the result: a full disk then fails here, not on another disk that nobody looks at.
+  std::string folder = path.has_parent_path() ? path.parent_path().string() : ".";
+  lxw_workbook_options options{};
+  options.tmpdir = folder.data();
+  BookPointer book(workbook_new_opt(path.c_str(), &options));
+  if (book == nullptr) throw std::bad_alloc();
+  set_properties(book.get(), workbook);
+  Looks looks{book.get(), {}, nullptr};
+  for (const Sheet& sheet : workbook.sheets) {
+    lxw_worksheet* page = workbook_add_worksheet(book.get(), sheet.name.c_str());
+    if (page == nullptr) throw std::bad_alloc();
+    write_sheet(looks, page, sheet, workbook.letter_paper);
+  }
+  define_names(book.get(), workbook);
+  close_book(std::move(book), path.string());
+}
+
+}  // namespace seambook

@@ -1,0 +1,143 @@
+#include "report/xlsx_looks.hpp"
+
+#include <xlsxwriter.h>
+
+#include <new>
+
+namespace seambook {
+namespace {
+
+// Arial is drawn with its metric twin Liberation Sans where it is missing, so pages break alike everywhere.
+lxw_format* base_format(lxw_workbook* book) {
+  lxw_format* format = workbook_add_format(book);
+  if (format == nullptr) throw std::bad_alloc();
+  format_set_font_name(format, "Arial");
+  format_set_font_family(format, 2);
+  format_set_font_size(format, 10);
+  format_set_font_color(format, palette::ink);
+  format_set_align(format, LXW_ALIGN_VERTICAL_TOP);
+  return format;
+}
+
+void tint(lxw_format* format, std::uint32_t colour) {
+  format_set_pattern(format, LXW_PATTERN_SOLID);
+  format_set_fg_color(format, colour);
+}
+
+void frame(lxw_format* format, std::uint32_t colour) {
+  format_set_border(format, LXW_BORDER_THIN);
+  format_set_border_color(format, colour);
+}
+
+void style_title(lxw_format* format) {
+  format_set_bold(format);
+  format_set_font_size(format, 15);
+  format_set_font_color(format, palette::accent);
+  format_set_align(format, LXW_ALIGN_VERTICAL_CENTER);
+}
+
+void style_heading(lxw_format* format, bool over_numbers) {
+  format_set_bold(format);
+  format_set_font_size(format, 9);
+  format_set_text_wrap(format);
+  format_set_align(format, LXW_ALIGN_VERTICAL_BOTTOM);
+  format_set_align(format, over_numbers ? LXW_ALIGN_RIGHT : LXW_ALIGN_LEFT);
+  tint(format, palette::heading_fill);
+  format_set_bottom(format, LXW_BORDER_MEDIUM);
+  format_set_bottom_color(format, palette::line);
+}
+
+void style_sum(lxw_format* format, bool last) {
+  format_set_bold(format);
+  format_set_top(format, last ? LXW_BORDER_MEDIUM : LXW_BORDER_THIN);
+  format_set_top_color(format, last ? palette::ink : palette::line);
+  if (last) tint(format, palette::total_fill);
+}
+
+void style_note(lxw_format* format) {
+  format_set_italic(format);
+  format_set_font_size(format, 8.5);
+  format_set_font_color(format, palette::muted);
+  format_set_text_wrap(format);
+}
+
+void style_warning(lxw_format* format) {
+  format_set_text_wrap(format);
+  format_set_font_color(format, palette::warning_ink);
+  tint(format, palette::warning_fill);
+}
+
+void style_input(lxw_format* format) {
+  format_set_unlocked(format);
+  tint(format, palette::input_fill);
+  frame(format, palette::input_line);
+}
+
+void style_frozen(lxw_format* format) {
+  tint(format, palette::frozen_fill);
+  frame(format, palette::hairline);
+}
+
+void style(lxw_format* format, Look look, bool over_numbers) {
+  switch (look) {
+    case Look::text:
+      break;
+    case Look::wrapped:
+      format_set_text_wrap(format);
+      break;
+    case Look::title:
+      style_title(format);
+      break;
+    case Look::heading:
+      style_heading(format, over_numbers);
+      break;
+    case Look::label:
+      format_set_font_color(format, palette::muted);
+      break;
+    case Look::figure:
+      format_set_align(format, LXW_ALIGN_RIGHT);
+      break;
+    case Look::input:
+      style_input(format);
+      break;
+    case Look::frozen:
+      style_frozen(format);
+      break;
+    case Look::subtotal:
+      style_sum(format, false);
+      break;
+    case Look::total:
+      style_sum(format, true);
+      break;
+    case Look::note:
+      style_note(format);
+      break;
+    case Look::warning:
+      style_warning(format);
+      break;
+  }
+}
+
+}  // namespace
+
+lxw_format* format_of(Looks& looks, Look look, const std::string& number_format, bool over_numbers) {
+  lxw_format*& format = looks.made[{look, number_format, over_numbers}];
+  if (format == nullptr) {
+    format = base_format(looks.book);
+    style(format, look, over_numbers);
+    if (!number_format.empty()) format_set_num_format(format, number_format.c_str());
+  }
+  return format;
+}
+
+lxw_format* highlight_format(Looks& looks) {
+  if (looks.highlight == nullptr) {
+    looks.highlight = workbook_add_format(looks.book);
+    if (looks.highlight == nullptr) throw std::bad_alloc();
+    format_set_bg_color(looks.highlight,
+                        palette::highlight_fill);  // in a conditional format the fill is the background
+  }
+  return looks.highlight;
+}
+
+}  // namespace seambook

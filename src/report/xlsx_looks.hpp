@@ -1,0 +1,37 @@
+// How cells look: one set of fonts, tints and borders for all workbooks, quiet enough to print in grey.
+// A format is made once for each look and number format used.
+#pragma once
+
+#include <map>
+#include <string>
+#include <tuple>
+
+#include "report/workbook.hpp"
+
+struct lxw_format;
+struct lxw_workbook;
+
+namespace seambook {
+
+/// Colours as 0xRRGGBB: warm greys and one accent.
+namespace palette {
+inline constexpr std::uint32_t ink = 0x2F2B27, muted = 0x756D63, line = 0x8F877B, hairline = 0xD8D2C8;
+inline constexpr std::uint32_t heading_fill = 0xEFEBE4, total_fill = 0xF6F3EE;
+inline constexpr std::uint32_t accent = 0x9C4A1F;
+inline constexpr std::uint32_t input_fill = 0xFFF5D6, input_line = 0xE3CF9C, frozen_fill = 0xE6EAEA;
+inline constexpr std::uint32_t warning_fill = 0xFBE6DA, warning_ink = 0x86300C, highlight_fill = 0xF9DFC6;
+}  // namespace palette
+
+/// The looks of one workbook under construction; the library owns the formats.
+struct Looks {
+  lxw_workbook* book = nullptr;
+  std::map<std::tuple<Look, std::string, bool>, lxw_format*> made;
+  lxw_format* highlight = nullptr;
+};
+
+/// `over_numbers`: a heading whose column holds numbers, set to the right like them.
+lxw_format* format_of(Looks&, Look, const std::string& number_format, bool over_numbers = false);
+/// The tint of highlighted rows.
+lxw_format* highlight_format(Looks&);
+
+}  // namespace seambook

@@ -1,0 +1,46 @@
+#include "report/xlsx_page.hpp"
+
+#include <xlsxwriter.h>
+
+#include "report/utf8.hpp"
+#include "report/xlsx_checks.hpp"
+#include "report/xlsx_errors.hpp"
+
+namespace seambook {
+
+std::string page_line(std::string_view text, bool with_page_number) {
+  // The size stands before the font: after it, digits at the beginning of the text would be read as the size.
+  const std::string style = "&8&\"Arial,Regular\"";
+  const std::string head = "&L" + style, tail = with_page_number ? "&R" + style + "&P / &N" : "";
+  constexpr std::size_t limit = 255, ellipsis = 1;
+  const std::size_t room = limit - head.size() - tail.size() - ellipsis;
+  const std::string given = escaped_text(text);
+  std::string body;
+  std::size_t length = 0;
+  for (std::string_view rest = given; !rest.empty();) {
+    const Character next = first_character(rest);
+    const bool code_sign = next.code == '&';  // doubled, it is an ordinary character
+    length += code_sign || next.code > 0xFFFF ? 2 : 1;
+    if (length > room) {
+      body += "…";
+      break;
+    }
+    body.append(code_sign ? "&&" : rest.substr(0, next.bytes));
+    rest.remove_prefix(next.bytes);
+  }
+  return head + body + tail;
+}
+
+void set_page(lxw_worksheet* page, const Sheet& sheet, bool letter_paper) {
+  constexpr std::uint8_t letter = 1, a4 = 9;  // the format's numbers for paper sizes
+  worksheet_set_paper(page, letter_paper ? letter : a4);
+  if (sheet.landscape) worksheet_set_landscape(page);
+  worksheet_fit_to_pages(page, 1, 0);
+  worksheet_set_margins(page, 0.6, 0.5, 0.8, 0.75);  // inches: left, right, top, bottom
+  worksheet_gridlines(page, LXW_HIDE_ALL_GRIDLINES);
+  if (sheet.repeat_rows) must(worksheet_repeat_rows(page, sheet.repeat_rows->first, sheet.repeat_rows->second));
+  if (!sheet.header.empty()) must(worksheet_set_header(page, page_line(sheet.header, false).c_str()));
+  must(worksheet_set_footer(page, page_line(sheet.footer, true).c_str()));
+}
+
+}  // namespace seambook

@@ -1,0 +1,116 @@
+#include "report/xlsx_sheet.hpp"
+
+#include <xlsxwriter.h>
+
+#include <algorithm>
+#include <numeric>
+
+#include "report/xlsx_charts.hpp"
+#include "report/xlsx_checks.hpp"
+#include "report/xlsx_errors.hpp"
+#include "report/xlsx_page.hpp"
+#include "report/xlsx_rules.hpp"
+
+namespace seambook {
+namespace {
+
+using Order = std::vector<std::uint32_t>;
+
+Order reading_order(const Sheet& sheet) {
+  Order order(sheet.cells.size());
+  std::iota(order.begin(), order.end(), 0U);
+  const auto place = [&](std::uint32_t at) { return std::pair(sheet.cells[at].row, sheet.cells[at].column); };
+  if (!std::ranges::is_sorted(order, {}, place)) std::ranges::sort(order, {}, place);
+  return order;
+}
+
+bool holds_number(const Cell& cell) {
+  if (const auto* formula = std::get_if<Formula>(&cell.content)) return std::holds_alternative<double>(formula->value);
+  return std::holds_alternative<double>(cell.content);
+}
+
+// For each cell: is it a heading whose column goes on with a number below?
+std::vector<bool> headings_over_numbers(const Sheet& sheet, const Order& order) {
+  std::vector<bool> result(sheet.cells.size()), number_below;
+  for (auto at = order.rbegin(); at != order.rend(); ++at) {
+    const Cell& cell = sheet.cells[*at];
+    if (cell.column >= number_below.size()) number_below.resize(cell.column + 1U);
+    if (cell.look == Look::heading) {
+      result[*at] = number_below[cell.column];
+    } else if (!std::holds_alternative<std::monostate>(cell.content)) {
+      number_below[cell.column] = holds_number(cell);
+    }
+  }
+  return result;
+}
+
+double without_sign_of_zero(double value) { return value == 0 ? 0.0 : value; }
+
+void write_formula(lxw_worksheet* page, const Cell& cell, const Formula& formula, lxw_format* format) {
+  const std::string text = "=" + formula.text;
+  if (const auto* number = std::get_if<double>(&formula.value)) {
+    const double value = without_sign_of_zero(*number);
+    must(worksheet_write_formula_num(page, cell.row, cell.column, text.c_str(), format, value));
+  } else {
+    const std::string shown = escaped_text(std::get<std::string>(formula.value));
+    must(worksheet_write_formula_str(page, cell.row, cell.column, text.c_str(), format, shown.c_str()));
+  }
+}
+
+void write_cell(lxw_worksheet* page, const Cell& cell, lxw_format* format) {
+  if (const auto* text = std::get_if<std::string>(&cell.content)) {
+    must(worksheet_write_string(page, cell.row, cell.column, escaped_text(*text).c_str(), format));
+  } else if (const auto* number = std::get_if<double>(&cell.content)) {
+    must(worksheet_write_number(page, cell.row, cell.column, without_sign_of_zero(*number), format));
+  } else if (const auto* formula = std::get_if<Formula>(&cell.content)) {
+    write_formula(page, cell, *formula, format);
+  } else {
+    must(worksheet_write_blank(page, cell.row, cell.column, format));
+  }
+}
+
+// A merge writes all its cells, so it comes before the content of the leftmost one.
+void write_merges(Looks& looks, lxw_worksheet* page, const Sheet& sheet, const Order& order) {
+  for (const Merge& merge : sheet.merges) {
+    const std::pair place(merge.row, merge.first_column);
+    const auto found = std::ranges::lower_bound(
+        order, place, {}, [&](std::uint32_t at) { return std::pair(sheet.cells[at].row, sheet.cells[at].column); });
+    const bool given = found != order.end() && sheet.cells[*found].row == merge.row &&
+                       sheet.cells[*found].column == merge.first_column;
+    const Look look = given ? sheet.cells[*found].look : Look::text;
+    const std::string number_format = given ? sheet.cells[*found].number_format : "";
+    must(worksheet_merge_range(page, merge.row, merge.first_column, merge.row, merge.last_column, "",
+                               format_of(looks, look, number_format)));
+  }
+}
+
+void write_cells(Looks& looks, lxw_worksheet* page, const Sheet& sheet) {
+  const Order order = reading_order(sheet);
+  const std::vector<bool> over_numbers = headings_over_numbers(sheet, order);
+  write_merges(looks, page, sheet, order);
+  for (const std::uint32_t at : order) {
+    const Cell& cell = sheet.cells[at];
+    write_cell(page, cell, format_of(looks, cell.look, cell.number_format, over_numbers[at]));
+  }
+}
+
+}  // namespace
+
+void write_sheet(Looks& looks, lxw_worksheet* page, const Sheet& sheet, bool letter_paper) {
+  for (std::size_t at = 0; at < sheet.column_widths.size(); ++at) {
+    const auto column = static_cast<std::uint16_t>(at);
+    must(worksheet_set_column(page, column, column, sheet.column_widths[at], nullptr));
+  }
+  for (const auto& [row, height] : sheet.row_heights) must(worksheet_set_row(page, row, height, nullptr));
+  write_cells(looks, page, sheet);
+  add_validations(page, sheet);
+  add_highlights(looks, page, sheet);
+  for (const Chart& chart : sheet.charts) insert_chart(looks.book, page, chart);
+  set_page(page, sheet, letter_paper);
+  if (sheet.frozen_rows > 0 || sheet.frozen_columns > 0) {
+    worksheet_freeze_panes(page, sheet.frozen_rows, sheet.frozen_columns);
+  }
+  if (sheet.locked) protect(page);
+}
+
+}  // namespace seambook

@@ -1,0 +1,94 @@
+// A job as the shop will do it: every name an index, every default filled in from the rate book, every procedure
+// chosen. Holds afterwards: all references exist, precedence has no cycle, nothing that the arithmetic needs is
+// missing.
+#pragma once
+
+#include "basics/digraph.hpp"
+#include "resolve/rate_book.hpp"
+
+namespace seambook {
+
+/// Passes by one procedure. Without a count they are computed from the section and the procedure's area per pass.
+struct PassGroup {
+  std::size_t procedure = 0;
+  std::optional<Known<dim::ratio>> count;
+};
+
+/// How the procedure of a joint came about.
+struct Choice {
+  bool made_by_program = false;
+  std::string words;  // `next larger of CG-F3 CG-F4 CG-F5; runners-up: ...`; empty when the job named it
+};
+
+struct Joint {
+  std::string id, mark, position;
+  Place place;
+  WeldKind weld = WeldKind::fillet;
+  std::size_t weldment = 0, base_metal = 0, finish = 0;
+  Known<dim::ratio> count, sides;
+  // Absent numbers have no_source. A tube states its outside diameter instead of a length.
+  Known<dim::length> line, outside_diameter, element, pitch;  // pitch centre to centre
+  Known<dim::length> leg, throat;                             // fillets: one of them
+  Known<dim::length> thickness, thickness_second;             // first and second member
+  Known<dim::length> gap, root_face, excess_width, excess_height, gap_max;
+  Known<dim::angle> groove_angle;
+  Known<dim::ratio> convexity, access;
+  bool purge = false;
+  std::vector<PassGroup> passes;  // at least one
+  Choice choice;
+};
+
+struct Bought {
+  std::string what;
+  BoughtKind kind = BoughtKind::base_metal;
+  Scaling scaling = Scaling::each;
+  Known<dim::money> price;
+};
+
+struct Weldment {
+  std::string name;
+  Place place;
+  Known<dim::ratio> count;
+  Known<dim::ratio> parts, turns;  // parts absent: fit-up per part is not charged, and said so
+  Known<dim::mass> mass;           // absent when not stated
+  std::size_t handling = 0;
+  std::size_t base_metal = 0;
+  bool metal_by_mass = false, free_issue = false;
+  std::vector<Bought> bought;
+  std::size_t first_joint = 0, joint_count = 0;  // a run of Job::joints
+};
+
+struct Job {
+  std::string name, title, revision, customer, delivery, lead_time;
+  std::vector<std::string> drawings, inclusions, exclusions, qualifications;
+  std::optional<Date> date, due;
+  std::vector<std::int64_t> quantities;  // at least one, ascending as given
+  std::vector<Weldment> weldments;
+  std::vector<Joint> joints;
+  std::vector<Edge> after;  // joint indices: first before second
+  std::vector<Bought> bought;
+  std::vector<JobSource> sources;  // index is SourceId - first_job_source
+  std::vector<std::string>
+      assumptions;  // defaults taken, in words: `groove angle 60° from the rate book (common practice)`
+};
+
+/// Resolves a job against the rate book. Nothing when the job has errors; they are in `diagnostics`.
+std::optional<Job> resolve_job(const JobText&, const RateBook&, Diagnostics& diagnostics);
+
+/// What is known of a joint when its procedure is chosen.
+struct ChoiceRequest {
+  WeldKind weld = WeldKind::fillet;
+  std::string process;  // empty: any
+  std::string group, position;
+  Length<> size, thinner;  // leg for fillets, thickness for grooves and seams; thinner member
+};
+struct ChoiceResult {
+  std::optional<std::size_t> procedure;
+  std::string words;  // choice and runners-up, or the nearest misses
+};
+/// The procedure with the smallest size not below the one asked for, among those that fit process, group, weld,
+/// position and thickness; ties go to the earlier entry. Grooves and seams larger than any row take the largest (more
+/// passes).
+ChoiceResult choose_procedure(const RateBook&, const ChoiceRequest&);
+
+}  // namespace seambook

@@ -1,0 +1,182 @@
+// The shop's rate book with every name resolved: entries refer to each other by index, every number is finite, positive
+// where it must be, in one currency, and knows its source.
+#pragma once
+
+#include <optional>
+
+#include "read/job_text.hpp"
+#include "read/rate_text.hpp"
+#include "resolve/source.hpp"
+
+namespace seambook {
+
+enum class WeldKind : std::uint8_t { fillet, square, single_v, single_bevel, edge };
+enum class FillerForm : std::uint8_t { solid_wire, cored_wire, rod, covered_electrode };
+
+struct Labour {
+  std::string name;
+  Known<dim::money_per_time> rate;  // loaded; when absent: wage and burden are given
+  Known<dim::money_per_time> wage;
+  Known<dim::ratio> burden;
+  bool loaded = true;
+};
+
+struct Allowances {
+  Known<dim::time> fit_up_per_part, fit_up_per_joint, purge_per_joint;
+  Known<dim::pace> fit_up_per_metre;
+  Known<dim::flow> purge_flow;
+  std::optional<std::size_t> purge_gas;
+  Known<dim::ratio> personal, turns_two_sided, convexity;
+  std::string personal_covers;
+  Known<dim::length> excess_height, excess_overlap;
+};
+
+struct Handling {
+  std::string name;
+  std::optional<Mass<>> up_to;
+  Known<dim::time> turn;
+};
+
+struct Process {
+  std::string number;  // ISO 4063
+  std::size_t grade = 0;
+  Known<dim::time> start, tack, gas_before_and_after;
+  Known<dim::length> tack_pitch, tack_pitch_thin;
+  Length<> thin_below;
+  Known<dim::pace> interpass_cleaning;
+  Known<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
+  Known<dim::power> auxiliary_power;
+  Known<dim::money_per_time> wear, equipment;
+};
+
+struct BaseMetal {
+  std::string name, group, cleanliness;
+  std::vector<std::string> also;
+  Known<dim::density> density;
+  Known<dim::money_per_mass> price;  // absent (no_source) when the book gives none
+  Known<dim::ratio> yield;
+};
+
+struct Filler {
+  std::string name, classification;
+  FillerForm form = FillerForm::solid_wire;
+  Known<dim::length> diameter;
+  Known<dim::density> density;
+  Known<dim::money_per_mass> price;
+  std::optional<Mass<>> pack;
+};
+
+struct Gas {
+  std::string name, designation;
+  Known<dim::money_per_volume> price;
+};
+
+struct Finish {
+  std::string name, text;
+  Known<dim::pace> time;
+};
+
+struct Preparation {
+  WeldKind weld = WeldKind::square;
+  Length<> from, to;
+  Known<dim::angle> groove_angle;  // absent where the weld has none
+  Known<dim::length> gap, root_face;
+};
+
+struct Procedure {
+  std::string name;
+  std::size_t process = 0;
+  std::vector<WeldKind> welds;
+  std::vector<std::string> groups, positions;
+  Known<dim::length> size;
+  Length<> thickness_from, thickness_to;
+  std::optional<std::size_t> filler, gas;
+  Known<dim::flow> gas_flow;
+  Known<dim::current> current;
+  Known<dim::voltage> voltage;
+  Known<dim::speed> wire_feed, travel_speed;  // wire feed absent for rods and without filler
+  Known<dim::speed> travel_low, travel_high;
+  Known<dim::area> area_per_pass;  // absent: follows from wire feed, or there is no filler
+  Known<dim::power> beam_power;    // absent for arcs
+  Known<dim::length> scan_width;
+  std::string polarity;
+  Place place;
+};
+
+struct Station {
+  std::string name, title;
+  std::vector<std::size_t> processes;
+  std::vector<std::string> groups;                           // a group admits its subgroups: 8 admits 8.1
+  std::vector<std::pair<std::string, std::string>> mounted;  // attribute, value
+  std::optional<bool> controlled_area;
+};
+
+struct ChangeRule {
+  std::string name, attribute;
+  std::vector<std::string> from, to;
+  Known<dim::time> time;
+  bool cold = true;
+};
+
+struct Qualification {
+  std::size_t process = 0;
+  std::vector<std::string> groups, positions;
+  std::optional<std::pair<Length<>, Length<>>> thickness;
+  std::optional<Date> until;
+};
+struct Welder {
+  std::string stamp;
+  std::size_t grade = 0;
+  std::vector<Qualification> qualifications;
+};
+
+/// Margin is a share of the price, mark-up a share of the cost; a book holds one of them.
+struct Prices {
+  Known<dim::ratio> contingency, margin, markup;
+  bool by_margin = true;
+  Known<dim::money> minimum_charge;  // absent when none
+  Known<dim::money_per_energy> electricity;
+  int valid_days = 30;
+  std::string payment, delivery, tax;
+  std::optional<std::size_t> finish;
+};
+
+struct Checks {
+  Ratio<> mass_balance, leg_over_thickness, leg_over_thin;
+  Length<> thin_below;
+};
+
+struct RateBook {
+  std::string shop, currency;
+  int minor_digits = 2;  // of the currency (ISO 4217)
+  bool aws_terms = false;
+  std::optional<Known<dim::ratio>> overhead_added;  // absent: overhead is in the labour rate
+  Prices prices;
+  Allowances allowances;
+  Checks checks;
+  std::vector<Labour> labour;
+  std::vector<Handling> handling;
+  std::vector<Process> processes;
+  std::vector<BaseMetal> base_metals;
+  std::vector<Filler> fillers;
+  std::vector<Gas> gases;
+  std::vector<Finish> finishes;
+  std::vector<Preparation> preparations;
+  std::vector<Procedure> procedures;
+  std::vector<Station> stations;
+  std::vector<ChangeRule> change_tasks;
+  std::vector<Welder> welders;
+  std::vector<RateSource> sources{1};  // index is SourceId; 0 is "no source"
+};
+
+/// Resolves what was read. Nothing when `diagnostics` holds errors of the rate book afterwards.
+std::optional<RateBook> resolve_rates(const RateText&, Diagnostics& diagnostics);
+/// ISO 4063 number of a process given as number or AWS letters (`GMAW` is 135, `GTAW` 141 ...); empty when unknown.
+std::string process_number(std::string_view word);
+/// ISO 6947 position of a position given so or by AWS (`2F` is PB, `3G` PF ...); empty when unknown.
+std::string position_code(std::string_view word, WeldKind);
+std::string_view weld_word(WeldKind);  // `single V`
+/// True when `group` is `admitted` or a subgroup of it: 8.1 under 8.
+bool group_admits(std::string_view admitted, std::string_view group);
+
+}  // namespace seambook

@@ -1,0 +1,36 @@
+// Where a number of the estimate was written, and what it rests on.
+// A Sourced number carries a SourceId: 1 .. rate sources are rows of RateBook::sources; the job's own numbers follow
+// from `first_job_source` up, as rows of Job::sources.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "read/written.hpp"
+#include "trace/traced.hpp"
+
+namespace seambook {
+
+template <Dim D>
+using Known = Quantity<D, Sourced>;
+
+/// One number of the rate book.
+struct RateSource {
+  std::string entry, field;  // `procedure CG-F5`, `travel speed`
+  double value = 0;          // SI
+  Unit unit;                 // shown in
+  Place place;
+  Basis basis = Basis::assumption;
+  std::string words;    // what it rests on
+  bool frozen = false;  // changing it can choose another procedure or order: shown locked
+};
+
+/// One number of the job.
+struct JobSource {
+  Place place;
+  bool frozen = false;  // see RateSource
+};
+
+inline constexpr SourceId first_job_source = 1u << 24;
+
+}  // namespace seambook
