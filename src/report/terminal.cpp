@@ -1,41 +1,16 @@
 #include "report/terminal.hpp"
 
 #include <algorithm>
-#include <span>
 
-#include "report/utf8.hpp"
+#include "basics/utf8.hpp"
 
 namespace seambook {
 namespace {
 
-struct CodeRange {
-  char32_t first, last;
-};
-
-// Characters that add nothing to the width: combining marks, joiners, variation selectors.
-constexpr CodeRange zero_wide[] = {{0x0300, 0x036F}, {0x0483, 0x0489}, {0x0591, 0x05BD}, {0x064B, 0x065F},
-                                   {0x0E34, 0x0E3A}, {0x0E47, 0x0E4E}, {0x1AB0, 0x1AFF}, {0x1DC0, 0x1DFF},
-                                   {0x200B, 0x200F}, {0x20D0, 0x20FF}, {0x302A, 0x302D}, {0x3099, 0x309A},
-                                   {0xFE00, 0xFE0F}, {0xFE20, 0xFE2F}, {0xFEFF, 0xFEFF}, {0xE0100, 0xE01EF}};
-// East Asian wide and full-width characters, and pictographs.
-constexpr CodeRange double_wide[] = {{0x1100, 0x115F},   {0x2E80, 0x303E},   {0x3041, 0x33FF},   {0x3400, 0x4DBF},
-                                     {0x4E00, 0x9FFF},   {0xA000, 0xA4CF},   {0xA960, 0xA97F},   {0xAC00, 0xD7A3},
-                                     {0xF900, 0xFAFF},   {0xFE30, 0xFE6F},   {0xFF00, 0xFF60},   {0xFFE0, 0xFFE6},
-                                     {0x1F300, 0x1F64F}, {0x1F680, 0x1F6FF}, {0x1F900, 0x1F9FF}, {0x20000, 0x3FFFD}};
-
-bool within(std::span<const CodeRange> ranges, char32_t code) {
-  return std::ranges::any_of(ranges, [&](CodeRange range) { return code >= range.first && code <= range.last; });
-}
-
-std::size_t character_width(char32_t code) {
-  if (code < 0x300) return 1;
-  return within(zero_wide, code) ? 0 : within(double_wide, code) ? 2 : 1;
-}
-
 std::string printable(std::string_view text) {
   std::string shown;
   while (!text.empty()) {
-    const Character next = first_character(text);
+    const Character next = character_at(text, 0);
     if (next.valid && !is_control(next.code)) {
       shown.append(text.substr(0, next.bytes));
     } else {
@@ -81,8 +56,8 @@ std::string rule(const std::vector<std::size_t>& widths) {
 std::size_t display_width(std::string_view text) {
   std::size_t width = 0;
   while (!text.empty()) {
-    const Character next = first_character(text);
-    width += next.valid ? character_width(next.code) : 1;
+    const Character next = character_at(text, 0);
+    width += next.valid ? display_width(next.code) : 1;
     text.remove_prefix(next.bytes);
   }
   return width;

@@ -9,8 +9,8 @@
 #include <optional>
 #include <system_error>
 
+#include "basics/utf8.hpp"
 #include "report/temporary_file.hpp"
-#include "report/utf8.hpp"
 
 namespace seambook {
 namespace {
@@ -97,7 +97,7 @@ std::string safe_file_name(std::string_view job) {
   constexpr std::size_t longest = 100;
   std::string name;
   while (!job.empty()) {
-    const Character next = first_character(job);
+    const Character next = character_at(job, 0);
     const bool keep = next.valid && kept_in_file_name(next.code);
     const std::string_view piece = keep ? job.substr(0, next.bytes) : "-";
     if (name.size() + piece.size() > longest) break;

@@ -80,6 +80,7 @@ void style_chart(lxw_chart* chart, const Chart& given) {
   lxw_chart_font small{}, large{};
   small.name = large.name = font_name.data();
   small.size = 9;
+  small.bold = LXW_EXPLICIT_FALSE;
   small.color = palette::muted;
   large.size = 11;
   large.bold = LXW_TRUE;

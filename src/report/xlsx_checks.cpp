@@ -9,7 +9,7 @@
 #include <stdexcept>
 #include <utility>
 
-#include "report/utf8.hpp"
+#include "basics/utf8.hpp"
 #include "report/xlsx_names.hpp"
 
 namespace seambook {
@@ -39,7 +39,7 @@ struct Where {
 void check_text(const Where& where, std::string_view text, std::size_t limit) {
   std::size_t length = 0;
   while (!text.empty()) {
-    const Character next = first_character(text);
+    const Character next = character_at(text, 0);
     if (!next.valid) refuse(where, "the text is not valid UTF-8");
     const bool line_or_tab = next.code == '\n' || next.code == '\t';
     if ((next.code < 0x20 && !line_or_tab) || next.code == 0x7F) refuse(where, "the text holds a control character");

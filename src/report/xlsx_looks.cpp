@@ -36,12 +36,11 @@ void style_title(lxw_format* format) {
   format_set_align(format, LXW_ALIGN_VERTICAL_CENTER);
 }
 
-void style_heading(lxw_format* format, bool over_numbers) {
+void style_heading(lxw_format* format) {
   format_set_bold(format);
   format_set_font_size(format, 9);
   format_set_text_wrap(format);
   format_set_align(format, LXW_ALIGN_VERTICAL_BOTTOM);
-  format_set_align(format, over_numbers ? LXW_ALIGN_RIGHT : LXW_ALIGN_LEFT);
   tint(format, palette::heading_fill);
   format_set_bottom(format, LXW_BORDER_MEDIUM);
   format_set_bottom_color(format, palette::line);
@@ -78,7 +77,11 @@ void style_frozen(lxw_format* format) {
   frame(format, palette::hairline);
 }
 
-void style(lxw_format* format, Look look, bool over_numbers) {
+void style(lxw_format* format, Look look, bool at_right) {
+  if (at_right) {
+    format_set_align(format, LXW_ALIGN_RIGHT);
+    format_set_indent(format, 1);
+  }
   switch (look) {
     case Look::text:
       break;
@@ -89,7 +92,7 @@ void style(lxw_format* format, Look look, bool over_numbers) {
       style_title(format);
       break;
     case Look::heading:
-      style_heading(format, over_numbers);
+      style_heading(format);
       break;
     case Look::label:
       format_set_font_color(format, palette::muted);
@@ -120,11 +123,11 @@ void style(lxw_format* format, Look look, bool over_numbers) {
 
 }  // namespace
 
-lxw_format* format_of(Looks& looks, Look look, const std::string& number_format, bool over_numbers) {
-  lxw_format*& format = looks.made[{look, number_format, over_numbers}];
+lxw_format* format_of(Looks& looks, Look look, const std::string& number_format, bool at_right) {
+  lxw_format*& format = looks.made[{look, number_format, at_right}];
   if (format == nullptr) {
     format = base_format(looks.book);
-    style(format, look, over_numbers);
+    style(format, look, at_right);
     if (!number_format.empty()) format_set_num_format(format, number_format.c_str());
   }
   return format;

@@ -29,8 +29,8 @@ struct Looks {
   lxw_format* highlight = nullptr;
 };
 
-/// `over_numbers`: a heading whose column holds numbers, set to the right like them.
-lxw_format* format_of(Looks&, Look, const std::string& number_format, bool over_numbers = false);
+/// `at_right`: for numbers, and for the headings over them; they keep a little room to the next column.
+lxw_format* format_of(Looks&, Look, const std::string& number_format, bool at_right);
 /// The tint of highlighted rows.
 lxw_format* highlight_format(Looks&);
 

@@ -8,7 +8,7 @@
 #include <stdexcept>
 #include <string>
 
-#include "report/utf8.hpp"
+#include "basics/utf8.hpp"
 
 namespace seambook {
 namespace {
@@ -27,7 +27,7 @@ std::string lower_case(std::string_view text) {
 std::optional<std::size_t> length_of(std::string_view text) {
   std::size_t length = 0;
   while (!text.empty()) {
-    const Character next = first_character(text);
+    const Character next = character_at(text, 0);
     if (!next.valid || is_control(next.code) || next.code == 0xFFFE || next.code == 0xFFFF) return std::nullopt;
     length += next.code > 0xFFFF ? 2 : 1;
     text.remove_prefix(next.bytes);

@@ -2,7 +2,7 @@
 
 #include <xlsxwriter.h>
 
-#include "report/utf8.hpp"
+#include "basics/utf8.hpp"
 #include "report/xlsx_checks.hpp"
 #include "report/xlsx_errors.hpp"
 
@@ -18,7 +18,7 @@ std::string page_line(std::string_view text, bool with_page_number) {
   std::string body;
   std::size_t length = 0;
   for (std::string_view rest = given; !rest.empty();) {
-    const Character next = first_character(rest);
+    const Character next = character_at(rest, 0);
     const bool code_sign = next.code == '&';  // doubled, it is an ordinary character
     length += code_sign || next.code > 0xFFFF ? 2 : 1;
     if (length > room) {
@@ -36,7 +36,8 @@ void set_page(lxw_worksheet* page, const Sheet& sheet, bool letter_paper) {
   worksheet_set_paper(page, letter_paper ? letter : a4);
   if (sheet.landscape) worksheet_set_landscape(page);
   worksheet_fit_to_pages(page, 1, 0);
-  worksheet_set_margins(page, 0.6, 0.5, 0.8, 0.75);  // inches: left, right, top, bottom
+  worksheet_set_margins(page, 0.6, 0.5, 0.8, 0.75);   // inches: left, right, top, bottom
+  worksheet_set_default_row(page, 15.75, LXW_FALSE);  // points; a little air around 10 point text
   worksheet_gridlines(page, LXW_HIDE_ALL_GRIDLINES);
   if (sheet.repeat_rows) must(worksheet_repeat_rows(page, sheet.repeat_rows->first, sheet.repeat_rows->second));
   if (!sheet.header.empty()) must(worksheet_set_header(page, page_line(sheet.header, false).c_str()));

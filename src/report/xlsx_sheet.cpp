@@ -29,17 +29,15 @@ bool holds_number(const Cell& cell) {
   return std::holds_alternative<double>(cell.content);
 }
 
-// For each cell: is it a heading whose column goes on with a number below?
-std::vector<bool> headings_over_numbers(const Sheet& sheet, const Order& order) {
+// For each cell: is it a number, or a heading whose column goes on with a number below?
+std::vector<bool> cells_at_right(const Sheet& sheet, const Order& order) {
   std::vector<bool> result(sheet.cells.size()), number_below;
   for (auto at = order.rbegin(); at != order.rend(); ++at) {
     const Cell& cell = sheet.cells[*at];
     if (cell.column >= number_below.size()) number_below.resize(cell.column + 1U);
-    if (cell.look == Look::heading) {
-      result[*at] = number_below[cell.column];
-    } else if (!std::holds_alternative<std::monostate>(cell.content)) {
-      number_below[cell.column] = holds_number(cell);
-    }
+    const bool blank = std::holds_alternative<std::monostate>(cell.content);
+    if (!blank && cell.look != Look::heading) number_below[cell.column] = holds_number(cell);
+    result[*at] = cell.look == Look::heading ? number_below[cell.column] : holds_number(cell);
   }
   return result;
 }
@@ -71,26 +69,24 @@ void write_cell(lxw_worksheet* page, const Cell& cell, lxw_format* format) {
 
 // A merge writes all its cells, so it comes before the content of the leftmost one.
 void write_merges(Looks& looks, lxw_worksheet* page, const Sheet& sheet, const Order& order) {
+  const auto place_of = [&](std::uint32_t at) { return std::pair(sheet.cells[at].row, sheet.cells[at].column); };
+  const Cell blank;
   for (const Merge& merge : sheet.merges) {
     const std::pair place(merge.row, merge.first_column);
-    const auto found = std::ranges::lower_bound(
-        order, place, {}, [&](std::uint32_t at) { return std::pair(sheet.cells[at].row, sheet.cells[at].column); });
-    const bool given = found != order.end() && sheet.cells[*found].row == merge.row &&
-                       sheet.cells[*found].column == merge.first_column;
-    const Look look = given ? sheet.cells[*found].look : Look::text;
-    const std::string number_format = given ? sheet.cells[*found].number_format : "";
-    must(worksheet_merge_range(page, merge.row, merge.first_column, merge.row, merge.last_column, "",
-                               format_of(looks, look, number_format)));
+    const auto found = std::ranges::lower_bound(order, place, {}, place_of);
+    const Cell& leftmost = found != order.end() && place_of(*found) == place ? sheet.cells[*found] : blank;
+    lxw_format* format = format_of(looks, leftmost.look, leftmost.number_format, holds_number(leftmost));
+    must(worksheet_merge_range(page, merge.row, merge.first_column, merge.row, merge.last_column, "", format));
   }
 }
 
 void write_cells(Looks& looks, lxw_worksheet* page, const Sheet& sheet) {
   const Order order = reading_order(sheet);
-  const std::vector<bool> over_numbers = headings_over_numbers(sheet, order);
+  const std::vector<bool> at_right = cells_at_right(sheet, order);
   write_merges(looks, page, sheet, order);
   for (const std::uint32_t at : order) {
     const Cell& cell = sheet.cells[at];
-    write_cell(page, cell, format_of(looks, cell.look, cell.number_format, over_numbers[at]));
+    write_cell(page, cell, format_of(looks, cell.look, cell.number_format, at_right[at]));
   }
 }
 
