@@ -59,7 +59,9 @@ class Value {
 };
 
 /// Reads a file's text, already registered in `diagnostics` as number `file`. Gives nothing when the text is no
-/// acceptable YAML; the reasons are in `diagnostics` then, at their places.
+/// acceptable YAML; the reasons are in `diagnostics` then, at their places. Faults that leave the rest readable (a key
+/// given twice, which is left out; a tag or anchor) are told of and the tree is given, so that one run shows all
+/// faults.
 std::optional<Tree> parse_yaml(std::uint32_t file, Diagnostics& diagnostics);
 
 }  // namespace seambook

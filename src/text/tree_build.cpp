@@ -155,8 +155,8 @@ void close_node(TreeBuild& build) {
 }
 
 void refuse_mark(TreeBuild& build, Spot spot, const char* what) {
-  collect_fault(build, place_of(build, spot), std::string(what) + " is not read",
-                "write the value itself; put a text in quotes");
+  collect_fault(build, place_of(build, spot), std::string(what) + " are not read",
+                "write the value itself, or put a text that begins so in quotes");
 }
 
 }  // namespace seambook
