@@ -37,7 +37,11 @@ inline Traced record(Op op, double value, Traced a, Traced b) {
 
 }  // namespace traced_detail
 
-inline Traced operator+(Traced a, Traced b) { return traced_detail::record(Op::add, a.value + b.value, a, b); }
+/// Sums start at a plain 0, which leaves no mark.
+inline Traced operator+(Traced a, Traced b) {
+  if (a.tape == nullptr && a.value == 0) return b;
+  return traced_detail::record(Op::add, a.value + b.value, a, b);
+}
 inline Traced operator-(Traced a, Traced b) { return traced_detail::record(Op::subtract, a.value - b.value, a, b); }
 inline Traced operator*(Traced a, Traced b) { return traced_detail::record(Op::multiply, a.value * b.value, a, b); }
 inline Traced operator/(Traced a, Traced b) { return traced_detail::record(Op::divide, a.value / b.value, a, b); }
@@ -96,9 +100,11 @@ struct Sourced {
   SourceId source = no_source;
 };
 
-/// Turns a resolved quantity into one to calculate with: `double` drops the source, Traced records an input.
+/// Turns a resolved quantity into one to calculate with: `double` drops the source, Traced records an input. What has
+/// no source (an absent number) stays a constant and gets no cell.
 inline double lift_number(const Sourced& x, const Figure&, std::uint32_t, double*, Tape*) { return x.value; }
 inline Traced lift_number(const Sourced& x, const Figure& figure, std::uint32_t row, Traced*, Tape* tape) {
+  if (x.source == no_source) return Traced(x.value);
   tape->labels.push_back({&figure, row, x.source});
   const auto label = static_cast<std::uint32_t>(tape->labels.size() - 1);
   return {x.value, *tape, tape->add({.value = x.value, .label = label, .op = Op::input})};

@@ -1,0 +1,62 @@
+#include "estimate/estimate.hpp"
+
+namespace seambook {
+
+Estimate estimate(const RateBook& book, const Job& job) {
+  Estimate out;
+  out.joints.reserve(job.joints.size());
+  for (const Joint& joint : job.joints) {
+    out.joints.push_back(row_figures(lift_row<double>(gather_row(book, job, joint))));
+  }
+  for (const Weldment& weldment : job.weldments) {
+    const WeldmentRow row = gather_weldment(book, job, weldment);
+    out.weldments.push_back(
+        weldment_figures(lift_weldment<double>(row.inputs, 0), row.loaded_rate, row.metal_by_mass, 0));
+  }
+  return out;
+}
+
+Totals joint_totals(const RowFigures<double>& row) {
+  Totals t;
+  t.weld_length = row.joint.weld_length;
+  t.weld_elements = row.joint.weld_elements.si;
+  for (const PassFigures<double>& g : row.passes) {
+    t.passes += g.passes.si;
+    t.deposit = t.deposit + g.deposit;
+    t.filler = t.filler + g.filler;
+    t.arc = t.arc + g.arc;
+    t.floor = t.floor + g.floor;
+    t.gas = t.gas + g.gas + g.purge_gas;
+    t.energy = t.energy + g.energy;
+    t.labour = t.labour + g.labour_cost;
+    t.filler_cost = t.filler_cost + g.filler_cost;
+    t.gas_cost = t.gas_cost + g.gas_cost;
+    t.power = t.power + g.power_cost;
+    t.equipment = t.equipment + g.equipment_cost;
+    t.wear = t.wear + g.wear_cost;
+  }
+  return t;
+}
+
+Totals& operator+=(Totals& a, const Totals& b) {
+  a.weld_length = a.weld_length + b.weld_length;
+  a.weld_elements += b.weld_elements;
+  a.passes += b.passes;
+  a.deposit = a.deposit + b.deposit;
+  a.filler = a.filler + b.filler;
+  a.arc = a.arc + b.arc;
+  a.floor = a.floor + b.floor;
+  a.gas = a.gas + b.gas;
+  a.energy = a.energy + b.energy;
+  a.labour = a.labour + b.labour;
+  a.filler_cost = a.filler_cost + b.filler_cost;
+  a.gas_cost = a.gas_cost + b.gas_cost;
+  a.power = a.power + b.power;
+  a.equipment = a.equipment + b.equipment;
+  a.wear = a.wear + b.wear;
+  return a;
+}
+
+Money<> welding_cost(const Totals& t) { return t.labour + t.filler_cost + t.gas_cost + t.power + t.equipment + t.wear; }
+
+}  // namespace seambook

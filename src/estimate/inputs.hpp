@@ -1,0 +1,156 @@
+// The numbers that a row of the estimate is computed from, gathered from the job and the rate book into flat structs.
+// With N = Sourced they remember where they were written; lift_inputs turns them into doubles or traced inputs.
+// Absent numbers are 0 without a source; the flags say which formulas apply.
+#pragma once
+
+#include "estimate/figures.hpp"
+#include "resolve/job.hpp"
+
+namespace seambook {
+
+/// What a joint pays once, whatever its passes.
+template <class N>
+struct JointInputs {
+  Ratio<N> weldments, count, sides;
+  Length<N> outside_diameter, line, element, pitch, throat, leg, thickness, thickness_second, gap, root_face,
+      excess_overlap, excess_width, excess_height;
+  Ratio<N> convexity;
+  Angle<N> groove_angle;
+  Density<N> density;
+  Time<N> fit_up_per_joint, tack_time, purge_per_joint;
+  Pace<N> fit_up_per_metre, finish_pace;
+  Length<N> tack_pitch;
+  Flow<N> purge_flow;
+  MoneyPerVolume<N> purge_gas_price;
+  Ratio<N> access, personal;
+};
+
+/// What a group of passes by one procedure takes.
+template <class N>
+struct PassInputs {
+  Ratio<N> given_passes;
+  Speed<N> wire_feed, book_travel, travel_low, travel_high;
+  Length<N> wire_diameter;
+  Area<N> area_per_pass;
+  Ratio<N> deposition_efficiency, source_efficiency, thermal_efficiency, gas_loss;
+  Current<N> current;
+  Voltage<N> voltage;
+  Power<N> beam_power, auxiliary_power;
+  Flow<N> gas_flow;
+  Time<N> gas_before_and_after, start_time;
+  Pace<N> interpass_pace;
+  MoneyPerTime<N> labour_rate, wage, equipment_rate, wear_rate;
+  Ratio<N> burden;
+  MoneyPerMass<N> filler_price;
+  MoneyPerVolume<N> gas_price;
+  MoneyPerEnergy<N> electricity;
+};
+
+/// Which formulas a joint and its pass groups ask for; decided when the job was resolved.
+struct PassShape {
+  bool filler = false, wire = false, area_given = false, beam = false, loaded_rate = true, gas = false;
+};
+struct JointShape {
+  WeldKind weld = WeldKind::fillet;
+  bool tube = false, intermittent = false, from_throat = false, width_given = false, purge = false, access = false;
+  bool speed_follows = false;    // from deposition; else the procedure's travel speed stands
+  bool passes_computed = false;  // then there is one group
+};
+
+template <class N>
+struct Row {
+  JointShape shape;
+  JointInputs<N> joint;
+  std::vector<PassShape> pass_shapes;
+  std::vector<PassInputs<N>> passes;  // parallel to pass_shapes
+};
+
+/// Calls f(figure, a.member, b.member) for every input of a joint.
+template <class A, class B, class F>
+void each_joint_input(A& a, B& b, F f) {
+  f(fig::weldments, a.weldments, b.weldments), f(fig::count, a.count, b.count), f(fig::sides, a.sides, b.sides);
+  f(fig::outside_diameter, a.outside_diameter, b.outside_diameter), f(fig::line, a.line, b.line);
+  f(fig::element, a.element, b.element), f(fig::pitch, a.pitch, b.pitch), f(fig::throat, a.throat, b.throat);
+  f(fig::leg, a.leg, b.leg), f(fig::thickness, a.thickness, b.thickness);
+  f(fig::thickness_second, a.thickness_second, b.thickness_second), f(fig::gap, a.gap, b.gap);
+  f(fig::root_face, a.root_face, b.root_face), f(fig::excess_overlap, a.excess_overlap, b.excess_overlap);
+  f(fig::excess_width, a.excess_width, b.excess_width), f(fig::excess_height, a.excess_height, b.excess_height);
+  f(fig::convexity, a.convexity, b.convexity), f(fig::groove_angle, a.groove_angle, b.groove_angle);
+  f(fig::density, a.density, b.density), f(fig::fit_up_per_joint, a.fit_up_per_joint, b.fit_up_per_joint);
+  f(fig::tack_time, a.tack_time, b.tack_time), f(fig::purge_per_joint, a.purge_per_joint, b.purge_per_joint);
+  f(fig::fit_up_per_metre, a.fit_up_per_metre, b.fit_up_per_metre), f(fig::finish_pace, a.finish_pace, b.finish_pace);
+  f(fig::tack_pitch, a.tack_pitch, b.tack_pitch), f(fig::purge_flow, a.purge_flow, b.purge_flow);
+  f(fig::purge_gas_price, a.purge_gas_price, b.purge_gas_price), f(fig::access, a.access, b.access);
+  f(fig::personal, a.personal, b.personal);
+}
+
+template <class A, class B, class F>
+void each_pass_input(A& a, B& b, F f) {
+  f(fig::given_passes, a.given_passes, b.given_passes), f(fig::wire_feed, a.wire_feed, b.wire_feed);
+  f(fig::book_travel, a.book_travel, b.book_travel), f(fig::travel_low, a.travel_low, b.travel_low);
+  f(fig::travel_high, a.travel_high, b.travel_high), f(fig::wire_diameter, a.wire_diameter, b.wire_diameter);
+  f(fig::area_per_pass, a.area_per_pass, b.area_per_pass);
+  f(fig::deposition_efficiency, a.deposition_efficiency, b.deposition_efficiency);
+  f(fig::source_efficiency, a.source_efficiency, b.source_efficiency);
+  f(fig::thermal_efficiency, a.thermal_efficiency, b.thermal_efficiency), f(fig::gas_loss, a.gas_loss, b.gas_loss);
+  f(fig::current, a.current, b.current), f(fig::voltage, a.voltage, b.voltage);
+  f(fig::beam_power, a.beam_power, b.beam_power), f(fig::auxiliary_power, a.auxiliary_power, b.auxiliary_power);
+  f(fig::gas_flow, a.gas_flow, b.gas_flow),
+      f(fig::gas_before_and_after, a.gas_before_and_after, b.gas_before_and_after);
+  f(fig::start_time, a.start_time, b.start_time), f(fig::interpass_pace, a.interpass_pace, b.interpass_pace);
+  f(fig::labour_rate, a.labour_rate, b.labour_rate), f(fig::wage, a.wage, b.wage);
+  f(fig::equipment_rate, a.equipment_rate, b.equipment_rate), f(fig::wear_rate, a.wear_rate, b.wear_rate);
+  f(fig::burden, a.burden, b.burden), f(fig::filler_price, a.filler_price, b.filler_price);
+  f(fig::gas_price, a.gas_price, b.gas_price), f(fig::electricity, a.electricity, b.electricity);
+}
+
+/// The row as numbers of type N. With Traced, `tape` records each input; pass group g is row g of the labels.
+template <class N>
+Row<N> lift_row(const Row<Sourced>& from, Tape* tape = nullptr) {
+  Row<N> to{from.shape, {}, from.pass_shapes, std::vector<PassInputs<N>>(from.passes.size())};
+  each_joint_input(from.joint, to.joint,
+                   [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, tape); });
+  for (std::size_t g = 0; g < from.passes.size(); ++g) {
+    each_pass_input(from.passes[g], to.passes[g], [&](const Figure& figure, const auto& a, auto& b) {
+      b = lift<N>(a, figure, static_cast<std::uint32_t>(g), tape);
+    });
+  }
+  return to;
+}
+
+Row<Sourced> gather_row(const RateBook&, const Job&, const Joint&);
+
+template <class N>
+struct WeldmentInputs {
+  Ratio<N> weldments, parts, turns, personal, yield, burden;
+  Time<N> fit_up_per_part, time_per_turn;
+  Mass<N> mass;
+  MoneyPerMass<N> metal_price;
+  MoneyPerTime<N> labour_rate, wage, equipment_rate;
+};
+struct WeldmentRow {
+  WeldmentInputs<Sourced> inputs;
+  bool loaded_rate = true, metal_by_mass = false;
+};
+
+template <class N>
+WeldmentInputs<N> lift_weldment(const WeldmentInputs<Sourced>& a, std::uint32_t row, Tape* tape = nullptr) {
+  const auto up = [&](const Figure& figure, const auto& x) { return lift<N>(x, figure, row, tape); };
+  return {up(fig::weldments, a.weldments),
+          up(fig::parts, a.parts),
+          up(fig::turns, a.turns),
+          up(fig::personal, a.personal),
+          up(fig::yield, a.yield),
+          up(fig::burden, a.burden),
+          up(fig::fit_up_per_part, a.fit_up_per_part),
+          up(fig::time_per_turn, a.time_per_turn),
+          up(fig::mass, a.mass),
+          up(fig::metal_price, a.metal_price),
+          up(fig::labour_rate, a.labour_rate),
+          up(fig::wage, a.wage),
+          up(fig::equipment_rate, a.equipment_rate)};
+}
+
+WeldmentRow gather_weldment(const RateBook&, const Job&, const Weldment&);
+
+}  // namespace seambook

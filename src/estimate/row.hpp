@@ -1,0 +1,242 @@
+// The estimate of one joint and its pass groups, written once for plain and for traced numbers.
+// All figures are for one piece of the job: counts of joints and weldments are in them.
+#pragma once
+
+#include "estimate/inputs.hpp"
+#include "trade/consumption.hpp"
+#include "trade/labour.hpp"
+#include "trade/length.hpp"
+#include "trade/passes.hpp"
+#include "trade/section.hpp"
+
+namespace seambook {
+
+/// Figures of a joint as a whole.
+template <class N>
+struct JointFigures {
+  Length<N> line, weld_length;
+  Ratio<N> elements_on_line, joints_made, weld_elements, tacks;
+  Area<N> section;
+  Time<N> fit_up, tack, finish, purge;
+};
+
+/// Figures of one pass group. The first group carries the labour of the joint as a whole.
+template <class N>
+struct PassFigures {
+  Area<N> section;
+  Flow<N> volume_rate;
+  Ratio<N> passes, starts, deposition_difference;
+  Speed<N> travel;
+  Time<N> arc, arc_by_deposition, start, interpass, attended, floor;
+  LineEnergy<N> line_energy, heat_input;
+  Mass<N> deposit, filler;
+  Volume<N> gas, purge_gas;
+  Energy<N> energy;
+  Money<N> labour_cost, filler_cost, gas_cost, power_cost, wear_cost, equipment_cost, cost, difference_cost;
+};
+
+template <class N>
+struct RowFigures {
+  JointFigures<N> joint;
+  std::vector<PassFigures<N>> passes;
+};
+
+template <class N>
+MoneyPerTime<N> labour_rate_of(const PassInputs<N>& in, bool loaded) {
+  return loaded ? in.labour_rate : loaded_rate(in.wage, in.burden);
+}
+
+template <class N>
+Area<N> section_of(const JointShape& shape, const JointInputs<N>& in) {
+  if (shape.weld == WeldKind::fillet) {
+    const Length<N> leg = shape.from_throat ? name(leg_of_throat(in.throat), fig::leg) : in.leg;
+    return fillet_section(leg, in.convexity);
+  }
+  const Length<N> overlap = 2 * in.excess_overlap;
+  const auto cap = [&](Length<N> face) {
+    return cap_section(shape.width_given ? in.excess_width : name(face, fig::excess_width), in.excess_height);
+  };
+  switch (shape.weld) {
+    case WeldKind::single_v:
+      return single_v_section(in.thickness, in.gap, in.root_face, in.groove_angle) +
+             cap(single_v_face(in.thickness, in.gap, in.root_face, in.groove_angle) + overlap);
+    case WeldKind::single_bevel:
+      return single_bevel_section(in.thickness, in.gap, in.root_face, in.groove_angle) +
+             cap(single_bevel_face(in.thickness, in.gap, in.root_face, in.groove_angle) + overlap);
+    case WeldKind::edge:
+      return cap(in.thickness + in.thickness_second);
+    default:
+      return gap_section(in.thickness, in.gap) + cap(in.gap + overlap);
+  }
+}
+
+template <class N>
+JointFigures<N> joint_figures(const JointShape& shape, const JointInputs<N>& in) {
+  JointFigures<N> out;
+  out.line = shape.tube ? name(circumference(in.outside_diameter), fig::line) : in.line;
+  out.elements_on_line = number<N>(1);
+  Length<N> welded = out.line;
+  if (shape.intermittent) {
+    out.elements_on_line = name(elements_on_line(out.line, in.element, in.pitch), fig::elements_on_line);
+    welded = out.elements_on_line * in.element;
+  }
+  out.joints_made = name(in.weldments * in.count, fig::joints_made);
+  out.weld_elements = name(out.elements_on_line * out.joints_made * in.sides, fig::weld_elements);
+  out.weld_length = name(welded * out.joints_made * in.sides, fig::weld_length);
+  out.section = name(section_of(shape, in), fig::section);
+  out.fit_up = name((in.fit_up_per_joint + in.fit_up_per_metre * out.line) * out.joints_made, fig::fit_up_min);
+  out.tacks = name(tacks_on_line(out.line, in.tack_pitch) * out.joints_made, fig::tacks);
+  out.tack = name(out.tacks * in.tack_time, fig::tack_min);
+  out.finish = name(out.weld_length * in.finish_pace, fig::finish_min);
+  if (shape.purge) out.purge = name(out.joints_made * in.purge_per_joint, fig::purge_min);
+  return out;
+}
+
+/// What one pass of the procedure lays in a unit of time, from the wire or from the stated area.
+template <class N>
+Flow<N> volume_rate_of(const PassShape& shape, const PassInputs<N>& in) {
+  if (shape.area_given) return in.area_per_pass * in.book_travel;
+  return deposition_volume_rate(in.wire_feed, in.wire_diameter, in.deposition_efficiency);
+}
+
+/// Section, passes, speed and arc time of group g, whose share of the section is given.
+template <class N>
+void weld_passes(const JointShape& joint, const JointFigures<N>& whole, const PassShape& shape, const PassInputs<N>& in,
+                 std::uint32_t g, PassFigures<N>& out) {
+  out.passes = in.given_passes;
+  out.travel = in.book_travel;
+  if (joint.passes_computed) {
+    out.passes = shape.filler ? passes_for(out.section, area_per_pass(out.volume_rate, in.travel_low)) : number<N>(1);
+  }
+  out.passes = name(out.passes, fig::passes, g);
+  if (joint.speed_follows && shape.filler) {
+    out.travel = travel_for(out.volume_rate, out.section / out.passes, in.travel_low, in.travel_high);
+  }
+  out.travel = name(out.travel, fig::travel, g);
+  out.arc = name(arc_time(whole.weld_length, out.passes, out.travel), fig::arc, g);
+  out.arc_by_deposition = out.arc;
+  if (shape.filler) {
+    out.arc_by_deposition =
+        name(arc_time_by_deposition(out.section, whole.weld_length, out.volume_rate), fig::arc_by_deposition, g);
+    out.deposition_difference = name(out.arc_by_deposition / out.arc - number<N>(1), fig::deposition_difference, g);
+  }
+  out.line_energy =
+      name(shape.beam ? beam_line_energy(in.beam_power, out.travel) : arc_energy(in.voltage, in.current, out.travel),
+           fig::line_energy, g);
+  out.heat_input = name(heat_input(out.line_energy, in.thermal_efficiency), fig::heat_input, g);
+}
+
+/// Labour elements of group g. Passes that another pass follows are cleaned; the joint's own elements fall to group 0.
+template <class N>
+void labour_elements(const Row<N>& row, const JointFigures<N>& whole, const PassInputs<N>& in, std::uint32_t g,
+                     PassFigures<N>& out) {
+  const bool last = g + 1 == row.passes.size();
+  out.starts = name(whole.weld_elements * out.passes, fig::starts, g);
+  out.start = name(out.starts * in.start_time, fig::start_min, g);
+  const Ratio<N> followed = last ? out.passes - number<N>(1) : out.passes;
+  out.interpass = name(whole.weld_length * followed * in.interpass_pace, fig::interpass_min, g);
+  Time<N> attended = out.arc + out.start + out.interpass;
+  if (g == 0) attended = whole.fit_up + whole.tack + attended + whole.finish;
+  if (g == 0 && row.shape.purge) attended = attended + whole.purge;
+  if (row.shape.access) attended = attended * row.joint.access;
+  out.attended = name(attended, fig::attended, g);
+  out.floor = name(floor_time(out.attended, row.joint.personal), fig::floor, g);
+}
+
+template <class N>
+void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const PassShape& shape,
+                         const PassInputs<N>& in, std::uint32_t g, PassFigures<N>& out) {
+  const MoneyPerTime<N> labour = labour_rate_of(in, shape.loaded_rate);
+  out.labour_cost = name(out.floor * labour, fig::labour_cost, g);
+  Money<N> cost = out.labour_cost;
+  if (shape.filler) {
+    out.deposit = name(deposit_mass(out.section, whole.weld_length, row.joint.density), fig::deposit, g);
+    out.filler = name(filler_mass(out.deposit, in.deposition_efficiency), fig::filler, g);
+    out.filler_cost = name(out.filler * in.filler_price, fig::filler_cost, g);
+    out.difference_cost =
+        name((out.arc_by_deposition - out.arc) * (number<N>(1) + row.joint.personal) * (labour + in.equipment_rate),
+             fig::difference_cost, g);
+    cost = cost + out.filler_cost;
+  }
+  if (shape.gas) {
+    out.gas = name(gas_volume(in.gas_flow, out.arc, out.starts, in.gas_before_and_after, in.gas_loss), fig::gas, g);
+    Money<N> gas_cost = out.gas * in.gas_price;
+    if (row.shape.purge) {
+      const Time<N> purged = g == 0 ? whole.purge + out.arc : out.arc;
+      out.purge_gas = name(row.joint.purge_flow * purged * in.gas_loss, fig::purge_gas, g);
+      gas_cost = gas_cost + out.purge_gas * row.joint.purge_gas_price;
+    }
+    out.gas_cost = name(gas_cost, fig::gas_cost, g);
+    cost = cost + out.gas_cost;
+  }
+  out.energy =
+      name(shape.beam ? beam_electricity(in.beam_power, in.source_efficiency, in.auxiliary_power, out.arc)
+                      : arc_electricity(in.voltage, in.current, in.source_efficiency, in.auxiliary_power, out.arc),
+           fig::energy, g);
+  out.power_cost = name(out.energy * in.electricity, fig::power_cost, g);
+  out.wear_cost = name(out.arc * in.wear_rate, fig::wear_cost, g);
+  out.equipment_cost = name(out.floor * in.equipment_rate, fig::equipment_cost, g);
+  out.cost = name(cost + out.power_cost + out.wear_cost + out.equipment_cost, fig::joint_cost, g);
+}
+
+/// The section of each group: all of it for one, else shared by what each group's given passes lay.
+template <class N>
+void share_section(const Row<N>& row, const JointFigures<N>& whole, std::vector<PassFigures<N>>& groups) {
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    if (!row.pass_shapes[g].filler) continue;
+    groups[g].volume_rate =
+        name(volume_rate_of(row.pass_shapes[g], row.passes[g]), fig::volume_rate, static_cast<std::uint32_t>(g));
+  }
+  if (groups.size() == 1) {
+    if (row.pass_shapes[0].filler) groups[0].section = name(whole.section, fig::group_section);
+    return;
+  }
+  Area<N> laid{};
+  const auto lays = [&](std::size_t g) {
+    return row.passes[g].given_passes * area_per_pass(groups[g].volume_rate, row.passes[g].book_travel);
+  };
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    if (row.pass_shapes[g].filler) laid = laid + lays(g);
+  }
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    if (row.pass_shapes[g].filler)
+      groups[g].section = name(whole.section * lays(g) / laid, fig::group_section, static_cast<std::uint32_t>(g));
+  }
+}
+
+template <class N>
+RowFigures<N> row_figures(const Row<N>& row) {
+  RowFigures<N> out{joint_figures(row.shape, row.joint), std::vector<PassFigures<N>>(row.passes.size())};
+  share_section(row, out.joint, out.passes);
+  for (std::size_t i = 0; i < row.passes.size(); ++i) {
+    const auto g = static_cast<std::uint32_t>(i);
+    weld_passes(row.shape, out.joint, row.pass_shapes[i], row.passes[i], g, out.passes[i]);
+    labour_elements(row, out.joint, row.passes[i], g, out.passes[i]);
+    materials_and_money(row, out.joint, row.pass_shapes[i], row.passes[i], g, out.passes[i]);
+  }
+  return out;
+}
+
+/// Fit-up of parts, turning, and base metal by mass.
+template <class N>
+struct WeldmentFigures {
+  Time<N> parts, turns, floor;
+  Money<N> labour_cost, equipment_cost, metal_cost;
+  Mass<N> mass;
+};
+
+template <class N>
+WeldmentFigures<N> weldment_figures(const WeldmentInputs<N>& in, bool loaded, bool metal_by_mass, std::uint32_t row) {
+  WeldmentFigures<N> out;
+  out.parts = name(in.weldments * in.parts * in.fit_up_per_part, fig::parts_min, row);
+  out.turns = name(in.weldments * in.turns * in.time_per_turn, fig::turns_min, row);
+  out.floor = name(floor_time(out.parts + out.turns, in.personal), fig::weldment_floor, row);
+  const MoneyPerTime<N> labour = loaded ? in.labour_rate : loaded_rate(in.wage, in.burden);
+  out.labour_cost = name(out.floor * labour, fig::weldment_labour, row);
+  out.equipment_cost = name(out.floor * in.equipment_rate, fig::weldment_equipment, row);
+  out.mass = name(in.weldments * in.mass, fig::weldment_mass, row);
+  if (metal_by_mass) out.metal_cost = name(out.mass / in.yield * in.metal_price, fig::metal_cost, row);
+  return out;
+}
+
+}  // namespace seambook

@@ -1,0 +1,51 @@
+// Passes, travel speed and arc time. Travel speed prices a weld; deposition checks it.
+// Source: conservation of volume (wire fed × efficiency = section × travel speed); "MIG Welding Handbook", ESAB North
+// America, deposition from wire geometry.
+#pragma once
+
+#include "trace/vocabulary.hpp"
+
+namespace seambook {
+
+template <class N>
+Area<N> wire_section(Length<N> diameter) {
+  return diameter * diameter * (3.14159265358979323846 / 4);
+}
+
+/// Weld metal laid in a unit of arc time.
+template <class N>
+Quantity<dim::flow, N> deposition_volume_rate(Speed<N> wire_feed, Length<N> wire_diameter,
+                                              Ratio<N> deposition_efficiency) {
+  return wire_feed * wire_section(wire_diameter) * deposition_efficiency;
+}
+
+/// What one pass lays at this travel speed.
+template <class N>
+Area<N> area_per_pass(Quantity<dim::flow, N> volume_rate, Speed<N> travel) {
+  return volume_rate / travel;
+}
+
+/// Passes that fill a section, none larger than `largest`.
+template <class N>
+Ratio<N> passes_for(Area<N> section, Area<N> largest) {
+  return whole_up(section / largest);
+}
+
+/// Travel speed at which a pass of this size takes all that is deposited, held within the procedure's limits.
+template <class N>
+Speed<N> travel_for(Quantity<dim::flow, N> volume_rate, Area<N> pass, Speed<N> low, Speed<N> high) {
+  return min(max(volume_rate / pass, low), high);
+}
+
+template <class N>
+Time<N> arc_time(Length<N> weld_length, Ratio<N> passes, Speed<N> travel) {
+  return weld_length * passes / travel;
+}
+
+/// The same by what is deposited: section × length over volume rate.
+template <class N>
+Time<N> arc_time_by_deposition(Area<N> section, Length<N> weld_length, Quantity<dim::flow, N> volume_rate) {
+  return section * weld_length / volume_rate;
+}
+
+}  // namespace seambook
