@@ -1,0 +1,236 @@
+#include "sequence/work.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace seambook {
+namespace {
+
+constexpr std::array<const char*, 8> attribute_names = {"process",     "filler",  "feed", "gas",
+                                                        "cleanliness", "program", "job",  "weldment"};
+
+const Procedure& procedure_of(const RateBook& book, const Job& job, const OperationRef& ref) {
+  return book.procedures[job.joints[ref.joint].passes[ref.group].procedure];
+}
+
+/// What must be mounted for an operation, as words; empty: not stated, whatever is mounted stays.
+std::array<std::string, 8> needs_in_words(const RateBook& book, const Job& job, const OperationRef& ref) {
+  const Procedure& procedure = procedure_of(book, job, ref);
+  const Joint& joint = job.joints[ref.joint];
+  std::array<std::string, 8> words;
+  words[0] = book.processes[procedure.process].number;
+  if (procedure.filler) {
+    const Filler& filler = book.fillers[*procedure.filler];
+    words[1] = filler.name;
+    if (filler.form == FillerForm::solid_wire || filler.form == FillerForm::cored_wire) {
+      words[2] = fmt::format("{} {:.1f}", filler.form == FillerForm::solid_wire ? "solid" : "cored",
+                             filler.diameter.si.value * 1e3);
+    }
+  }
+  if (procedure.gas) words[3] = book.gases[*procedure.gas].name;
+  words[4] = book.base_metals[joint.base_metal].cleanliness;
+  if (procedure.beam_power.si.source != no_source) words[5] = procedure.name;
+  words[6] = job.name;
+  words[7] = job.name + "/" + job.weldments[joint.weldment].name;
+  return words;
+}
+
+bool takes(const RateBook& book, const Station& station, const Job& job, const OperationRef& ref) {
+  const std::size_t process = procedure_of(book, job, ref).process;
+  if (std::find(station.processes.begin(), station.processes.end(), process) == station.processes.end()) return false;
+  const std::string& group = book.base_metals[job.joints[ref.joint].base_metal].group;
+  return std::any_of(station.groups.begin(), station.groups.end(),
+                     [&](const std::string& admitted) { return group_admits(admitted, group); });
+}
+
+/// The station of each operation of a job.
+std::vector<std::optional<std::size_t>> assign(const RateBook& book, const Job& job,
+                                               std::span<const OperationRef> refs) {
+  std::vector<std::optional<std::size_t>> first(refs.size());
+  for (std::size_t s = 0; s < book.stations.size(); ++s) {
+    bool all = true;
+    for (std::size_t i = 0; i < refs.size(); ++i) {
+      const bool can = takes(book, book.stations[s], job, refs[i]);
+      if (can && !first[i]) first[i] = s;
+      all = all && can;
+    }
+    if (all) return std::vector<std::optional<std::size_t>>(refs.size(), s);
+  }
+  return first;
+}
+
+/// Gives each attribute's words their numbers, in order of first use.
+class Words {
+ public:
+  explicit Words(SetupModel& model) : model_(model) {
+    for (const char* name : attribute_names) model_.attributes.emplace_back(name);
+    model_.values.resize(attribute_names.size());
+    known_.resize(attribute_names.size());
+  }
+  std::uint32_t number(std::size_t attribute, const std::string& word) {
+    const auto [at, added] = known_[attribute].try_emplace(word, static_cast<std::uint32_t>(known_[attribute].size()));
+    if (added) model_.values[attribute].push_back(word);
+    return at->second;
+  }
+  Attributes numbers(const std::array<std::string, 8>& words) {
+    Attributes out{std::vector<std::optional<std::uint32_t>>(words.size())};
+    for (std::size_t a = 0; a < words.size(); ++a) {
+      if (!words[a].empty()) out.slots[a] = number(a, words[a]);
+    }
+    return out;
+  }
+
+ private:
+  SetupModel& model_;
+  std::vector<std::map<std::string, std::uint32_t>> known_;
+};
+
+std::size_t attribute_number(std::string_view name) {
+  const auto at = std::find(attribute_names.begin(), attribute_names.end(), name);
+  return static_cast<std::size_t>(at - attribute_names.begin());
+}
+
+void fill_problem(const RateBook& book, std::span<const Job> jobs, StationWork& work) {
+  Words words(work.problem.model);
+  std::array<std::string, 8> mounted;
+  for (const auto& [attribute, value] : book.stations[work.station].mounted)
+    mounted[attribute_number(attribute)] = value;
+  work.problem.start = words.numbers(mounted);
+  for (const OperationRef& ref : work.refs) {
+    const Job& job = jobs[ref.job];
+    work.problem.operations.push_back(
+        {operation_name(job, ref.joint, ref.group), words.numbers(needs_in_words(book, job, ref))});
+  }
+  for (const ChangeRule& rule : book.change_tasks) {
+    ChangeTask task{rule.name, {rule.time.si.value}, attribute_number(rule.attribute), {}, {}, rule.cold};
+    for (const std::string& word : rule.from) task.from.push_back(words.number(task.attribute, word));
+    for (const std::string& word : rule.to) task.to.push_back(words.number(task.attribute, word));
+    work.problem.model.tasks.push_back(std::move(task));
+  }
+}
+
+/// Operations of all jobs with the precedence between them: pass groups of a joint in turn, and `after`.
+struct Work {
+  std::vector<OperationRef> refs;
+  std::vector<Edge> before;
+  std::vector<std::size_t> station;  // of each operation
+};
+
+void add_job(const Job& job, std::size_t number, Work& work) {
+  std::vector<std::size_t> first(job.joints.size());
+  for (std::size_t j = 0; j < job.joints.size(); ++j) {
+    first[j] = work.refs.size();
+    for (std::size_t g = 0; g < job.joints[j].passes.size(); ++g) {
+      if (g > 0) work.before.emplace_back(work.refs.size() - 1, work.refs.size());
+      work.refs.push_back({number, j, g});
+    }
+  }
+  for (const auto& [earlier, later] : job.after) {
+    work.before.emplace_back(first[earlier] + job.joints[earlier].passes.size() - 1, first[later]);
+  }
+}
+
+bool assign_all(const RateBook& book, std::span<const Job> jobs, Work& work, Diagnostics& diagnostics) {
+  bool found_all = true;
+  for (std::size_t start = 0; start < work.refs.size();) {
+    std::size_t end = start;
+    while (end < work.refs.size() && work.refs[end].job == work.refs[start].job) ++end;
+    const Job& job = jobs[work.refs[start].job];
+    const auto stations = assign(book, job, std::span(work.refs).subspan(start, end - start));
+    for (std::size_t i = start; i < end; ++i) {
+      const Joint& joint = job.joints[work.refs[i].joint];
+      work.station.push_back(stations[i - start].value_or(0));
+      if (stations[i - start]) continue;
+      found_all = false;
+      diagnostics.error(joint.place,
+                        fmt::format("no station takes joint '{}': process {}, base-metal group {}", joint.id,
+                                    book.processes[procedure_of(book, job, work.refs[i]).process].number,
+                                    book.base_metals[joint.base_metal].group),
+                        "add the process and the group to a station of the rate book");
+    }
+    start = end;
+  }
+  return found_all;
+}
+
+/// Precedence between operations of one station, also where it runs over operations of others.
+std::vector<Edge> edges_at(const Work& work, std::size_t station,
+                           const std::vector<std::vector<std::size_t>>& followers) {
+  std::vector<std::size_t> local(work.refs.size());
+  std::size_t count = 0;
+  for (std::size_t i = 0; i < work.refs.size(); ++i) local[i] = work.station[i] == station ? count++ : 0;
+  std::vector<Edge> edges;
+  std::vector<std::size_t> seen(work.refs.size(), work.refs.size());
+  for (std::size_t i = 0; i < work.refs.size(); ++i) {
+    if (work.station[i] != station) continue;
+    std::vector<std::size_t> open = followers[i];
+    while (!open.empty()) {
+      const std::size_t next = open.back();
+      open.pop_back();
+      if (seen[next] == i) continue;
+      seen[next] = i;
+      if (work.station[next] == station) {
+        edges.emplace_back(local[i], local[next]);
+      } else {
+        open.insert(open.end(), followers[next].begin(), followers[next].end());
+      }
+    }
+  }
+  return edges;
+}
+
+/// Orders of several stations may wait for each other in a ring, though none does alone.
+bool stations_wait_in_a_ring(const Work& work, const std::vector<StationWork>& stations) {
+  std::vector<Edge> all = work.before;
+  for (const StationWork& at : stations) {
+    std::vector<std::size_t> global;
+    for (std::size_t i = 0; i < work.refs.size(); ++i) {
+      if (work.station[i] == at.station) global.push_back(i);
+    }
+    for (std::size_t k = 1; k < at.sequence.steps.size(); ++k) {
+      all.emplace_back(global[at.sequence.steps[k - 1].operation], global[at.sequence.steps[k].operation]);
+    }
+  }
+  return !find_cycle(work.refs.size(), all).empty();
+}
+
+}  // namespace
+
+std::string operation_name(const Job& job, std::size_t joint, std::size_t group) {
+  return fmt::format("{}/{}/{}/{}", job.name, job.weldments[job.joints[joint].weldment].name, job.joints[joint].id,
+                     group + 1);
+}
+
+std::optional<std::vector<StationWork>> sequence_jobs(const RateBook& book, std::span<const Job> jobs,
+                                                      Diagnostics& diagnostics, const SearchBudget& budget) {
+  Work work;
+  for (std::size_t n = 0; n < jobs.size(); ++n) add_job(jobs[n], n, work);
+  if (!assign_all(book, jobs, work, diagnostics)) return std::nullopt;
+  std::vector<std::vector<std::size_t>> followers(work.refs.size());
+  for (const auto& [earlier, later] : work.before) followers[earlier].push_back(later);
+  std::vector<StationWork> out;
+  for (std::size_t s = 0; s < book.stations.size(); ++s) {
+    StationWork at;
+    at.station = s;
+    for (std::size_t i = 0; i < work.refs.size(); ++i) {
+      if (work.station[i] == s) at.refs.push_back(work.refs[i]);
+    }
+    if (at.refs.empty()) continue;
+    fill_problem(book, jobs, at);
+    at.problem.precedence = edges_at(work, s, followers);
+    at.sequence = sequence(at.problem, budget);
+    out.push_back(std::move(at));
+  }
+  if (stations_wait_in_a_ring(work, out)) {
+    diagnostics.error(
+        {}, "the orders of the stations wait for each other; planning over several stations at once is not built yet",
+        "loosen 'after', or plan the jobs apart");
+    return std::nullopt;
+  }
+  return out;
+}
+
+}  // namespace seambook
