@@ -15,7 +15,7 @@ lxw_format* base_format(lxw_workbook* book) {
   format_set_font_family(format, 2);
   format_set_font_size(format, 10);
   format_set_font_color(format, palette::ink);
-  format_set_align(format, LXW_ALIGN_VERTICAL_TOP);
+  format_set_align(format, LXW_ALIGN_VERTICAL_CENTER);
   return format;
 }
 
@@ -33,7 +33,6 @@ void style_title(lxw_format* format) {
   format_set_bold(format);
   format_set_font_size(format, 15);
   format_set_font_color(format, palette::accent);
-  format_set_align(format, LXW_ALIGN_VERTICAL_CENTER);
 }
 
 void style_heading(lxw_format* format) {
@@ -77,9 +76,10 @@ void style_frozen(lxw_format* format) {
   frame(format, palette::hairline);
 }
 
-void style(lxw_format* format, Look look, bool at_right) {
-  if (at_right) {
-    format_set_align(format, LXW_ALIGN_RIGHT);
+void style(lxw_format* format, Look look, Side side) {
+  if (side == Side::right) format_set_align(format, LXW_ALIGN_RIGHT);
+  if (side == Side::left_with_room && look != Look::title) {
+    format_set_align(format, LXW_ALIGN_LEFT);
     format_set_indent(format, 1);
   }
   switch (look) {
@@ -123,11 +123,11 @@ void style(lxw_format* format, Look look, bool at_right) {
 
 }  // namespace
 
-lxw_format* format_of(Looks& looks, Look look, const std::string& number_format, bool at_right) {
-  lxw_format*& format = looks.made[{look, number_format, at_right}];
+lxw_format* format_of(Looks& looks, Look look, const std::string& number_format, Side side) {
+  lxw_format*& format = looks.made[{look, number_format, side}];
   if (format == nullptr) {
     format = base_format(looks.book);
-    style(format, look, at_right);
+    style(format, look, side);
     if (!number_format.empty()) format_set_num_format(format, number_format.c_str());
   }
   return format;

@@ -22,15 +22,18 @@ inline constexpr std::uint32_t input_fill = 0xFFF5D6, input_line = 0xE3CF9C, fro
 inline constexpr std::uint32_t warning_fill = 0xFBE6DA, warning_ink = 0x86300C, highlight_fill = 0xF9DFC6;
 }  // namespace palette
 
+/// Where a cell's content stands: numbers, and the headings over them, to the right; text beside other columns keeps a
+/// little room to the number before it. (Room on the right of numbers would do too, but one office suite forgets it.)
+enum class Side : std::uint8_t { left, left_with_room, right };
+
 /// The looks of one workbook under construction; the library owns the formats.
 struct Looks {
   lxw_workbook* book = nullptr;
-  std::map<std::tuple<Look, std::string, bool>, lxw_format*> made;
+  std::map<std::tuple<Look, std::string, Side>, lxw_format*> made;
   lxw_format* highlight = nullptr;
 };
 
-/// `at_right`: for numbers, and for the headings over them; they keep a little room to the next column.
-lxw_format* format_of(Looks&, Look, const std::string& number_format, bool at_right);
+lxw_format* format_of(Looks&, Look, const std::string& number_format, Side);
 /// The tint of highlighted rows.
 lxw_format* highlight_format(Looks&);
 

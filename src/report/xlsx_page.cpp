@@ -36,8 +36,7 @@ void set_page(lxw_worksheet* page, const Sheet& sheet, bool letter_paper) {
   worksheet_set_paper(page, letter_paper ? letter : a4);
   if (sheet.landscape) worksheet_set_landscape(page);
   worksheet_fit_to_pages(page, 1, 0);
-  worksheet_set_margins(page, 0.6, 0.5, 0.8, 0.75);   // inches: left, right, top, bottom
-  worksheet_set_default_row(page, 15.75, LXW_FALSE);  // points; a little air around 10 point text
+  worksheet_set_margins(page, 0.6, 0.5, 0.8, 0.75);  // inches: left, right, top, bottom
   worksheet_gridlines(page, LXW_HIDE_ALL_GRIDLINES);
   if (sheet.repeat_rows) must(worksheet_repeat_rows(page, sheet.repeat_rows->first, sheet.repeat_rows->second));
   if (!sheet.header.empty()) must(worksheet_set_header(page, page_line(sheet.header, false).c_str()));

@@ -8,6 +8,7 @@
 #include "report/xlsx_charts.hpp"
 #include "report/xlsx_checks.hpp"
 #include "report/xlsx_errors.hpp"
+#include "report/xlsx_heights.hpp"
 #include "report/xlsx_page.hpp"
 #include "report/xlsx_rules.hpp"
 
@@ -29,15 +30,19 @@ bool holds_number(const Cell& cell) {
   return std::holds_alternative<double>(cell.content);
 }
 
-// For each cell: is it a number, or a heading whose column goes on with a number below?
-std::vector<bool> cells_at_right(const Sheet& sheet, const Order& order) {
-  std::vector<bool> result(sheet.cells.size()), number_below;
+Side side_of_text(const Cell& cell) { return cell.column == 0 ? Side::left : Side::left_with_room; }
+
+// A heading goes with what stands below it in its column.
+std::vector<Side> sides(const Sheet& sheet, const Order& order) {
+  std::vector<Side> result(sheet.cells.size());
+  std::vector<bool> number_below;
   for (auto at = order.rbegin(); at != order.rend(); ++at) {
     const Cell& cell = sheet.cells[*at];
     if (cell.column >= number_below.size()) number_below.resize(cell.column + 1U);
-    const bool blank = std::holds_alternative<std::monostate>(cell.content);
-    if (!blank && cell.look != Look::heading) number_below[cell.column] = holds_number(cell);
-    result[*at] = cell.look == Look::heading ? number_below[cell.column] : holds_number(cell);
+    const bool blank = std::holds_alternative<std::monostate>(cell.content), heading = cell.look == Look::heading;
+    if (!blank && !heading) number_below[cell.column] = holds_number(cell);
+    const bool at_right = heading ? number_below[cell.column] : holds_number(cell);
+    result[*at] = at_right ? Side::right : side_of_text(cell);
   }
   return result;
 }
@@ -68,25 +73,27 @@ void write_cell(lxw_worksheet* page, const Cell& cell, lxw_format* format) {
 }
 
 // A merge writes all its cells, so it comes before the content of the leftmost one.
-void write_merges(Looks& looks, lxw_worksheet* page, const Sheet& sheet, const Order& order) {
+void write_merges(Looks& looks, lxw_worksheet* page, const Sheet& sheet, const Order& order,
+                  const std::vector<Side>& side) {
   const auto place_of = [&](std::uint32_t at) { return std::pair(sheet.cells[at].row, sheet.cells[at].column); };
   const Cell blank;
   for (const Merge& merge : sheet.merges) {
     const std::pair place(merge.row, merge.first_column);
     const auto found = std::ranges::lower_bound(order, place, {}, place_of);
-    const Cell& leftmost = found != order.end() && place_of(*found) == place ? sheet.cells[*found] : blank;
-    lxw_format* format = format_of(looks, leftmost.look, leftmost.number_format, holds_number(leftmost));
+    const bool given = found != order.end() && place_of(*found) == place;
+    const Cell& leftmost = given ? sheet.cells[*found] : blank;
+    lxw_format* format = format_of(looks, leftmost.look, leftmost.number_format, given ? side[*found] : Side::left);
     must(worksheet_merge_range(page, merge.row, merge.first_column, merge.row, merge.last_column, "", format));
   }
 }
 
 void write_cells(Looks& looks, lxw_worksheet* page, const Sheet& sheet) {
   const Order order = reading_order(sheet);
-  const std::vector<bool> at_right = cells_at_right(sheet, order);
-  write_merges(looks, page, sheet, order);
+  const std::vector<Side> side = sides(sheet, order);
+  write_merges(looks, page, sheet, order, side);
   for (const std::uint32_t at : order) {
     const Cell& cell = sheet.cells[at];
-    write_cell(page, cell, format_of(looks, cell.look, cell.number_format, at_right[at]));
+    write_cell(page, cell, format_of(looks, cell.look, cell.number_format, side[at]));
   }
 }
 
@@ -97,8 +104,8 @@ void write_sheet(Looks& looks, lxw_worksheet* page, const Sheet& sheet, bool let
     const auto column = static_cast<std::uint16_t>(at);
     must(worksheet_set_column(page, column, column, sheet.column_widths[at], nullptr));
   }
-  for (const auto& [row, height] : sheet.row_heights) must(worksheet_set_row(page, row, height, nullptr));
   write_cells(looks, page, sheet);
+  for (const auto& [row, height] : row_heights(sheet)) must(worksheet_set_row(page, row, height, nullptr));
   add_validations(page, sheet);
   add_highlights(looks, page, sheet);
   for (const Chart& chart : sheet.charts) insert_chart(looks.book, page, chart);

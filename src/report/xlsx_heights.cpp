@@ -1,0 +1,89 @@
+#include "report/xlsx_heights.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <string_view>
+
+#include "report/terminal.hpp"
+
+namespace seambook {
+namespace {
+
+constexpr double one_line = 15.75, line_pitch = 12.75, title_line = 24;  // points, for text of 10 points
+constexpr double tallest_row = 409;                                      // the format's limit
+constexpr double default_width = 8.43;                                   // of a column nobody gave a width
+constexpr double letters_per_width = 1.05;  // a column is measured in digits; mixed text runs a little narrower
+
+struct RowNeed {
+  double height = one_line;
+  bool fits_itself = false;
+};
+using Needs = std::map<std::uint32_t, RowNeed>;
+
+bool wraps(Look look) {
+  return look == Look::wrapped || look == Look::heading || look == Look::note || look == Look::warning;
+}
+
+double width_of(const Sheet& sheet, std::uint16_t first, std::uint16_t last) {
+  double width = 0;
+  for (std::size_t at = first; at <= last; ++at) {
+    width += at < sheet.column_widths.size() ? sheet.column_widths[at] : default_width;
+  }
+  return width;
+}
+
+// Lines that `text` takes in a column of that width; rather one too many than one too few.
+double lines_needed(std::string_view text, double width) {
+  const double letters = std::max(1.0, width * letters_per_width - 1);
+  double lines = 0;
+  while (true) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    lines += std::max(1.0, std::ceil(static_cast<double>(display_width(text.substr(0, end))) / letters));
+    if (end == text.size()) return lines;
+    text.remove_prefix(end + 1);
+  }
+}
+
+std::string_view text_of(const Cell& cell) {
+  if (const auto* text = std::get_if<std::string>(&cell.content)) return *text;
+  const auto* formula = std::get_if<Formula>(&cell.content);
+  const auto* shown = formula != nullptr ? std::get_if<std::string>(&formula->value) : nullptr;
+  return shown != nullptr ? std::string_view(*shown) : std::string_view();
+}
+
+void add_need(RowNeed& need, const Sheet& sheet, const Cell& cell, const Merge* merge) {
+  if (cell.look == Look::title) need.height = std::max(need.height, title_line);
+  if (!wraps(cell.look)) return;
+  const std::uint16_t last = merge != nullptr ? merge->last_column : cell.column;
+  const double lines = lines_needed(text_of(cell), width_of(sheet, cell.column, last));
+  if (lines <= 1) return;
+  if (merge == nullptr) {
+    need.fits_itself = true;
+  } else {
+    need.height = std::max(need.height, std::min(tallest_row, one_line + (lines - 1) * line_pitch));
+  }
+}
+
+}  // namespace
+
+std::vector<std::pair<std::uint32_t, double>> row_heights(const Sheet& sheet) {
+  std::map<std::pair<std::uint32_t, std::uint16_t>, const Merge*> merges;
+  for (const Merge& merge : sheet.merges) merges[{merge.row, merge.first_column}] = &merge;
+  Needs needs;
+  auto need = needs.end();
+  for (const Cell& cell : sheet.cells) {
+    if (need == needs.end() || need->first != cell.row) need = needs.try_emplace(cell.row).first;
+    const auto merge = merges.find({cell.row, cell.column});
+    add_need(need->second, sheet, cell, merge == merges.end() ? nullptr : merge->second);
+  }
+  std::map<std::uint32_t, double> heights;
+  // A row with both kinds keeps the measured height when that is more than one line, else it fits itself.
+  for (const auto& [row, wanted] : needs) {
+    if (!wanted.fits_itself || wanted.height > title_line) heights[row] = wanted.height;
+  }
+  for (const auto& [row, height] : sheet.row_heights) heights[row] = height;
+  return {heights.begin(), heights.end()};
+}
+
+}  // namespace seambook
