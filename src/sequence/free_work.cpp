@@ -45,7 +45,9 @@ bool set_together(const WorkNet& net, const AttributeSet& set) {
 std::vector<AttributeSet> joined_sets(const SetupModel& model, const WorkNet& net) {
   std::vector<AttributeSet> result;
   std::map<std::vector<bool>, std::size_t> joined;
-  for (const AttributeSet& set : sets_sharing_tasks(model)) {
+  for (AttributeSet set : sets_sharing_tasks(model)) {
+    std::erase_if(set, [&](std::size_t a) { return set_by(net, a) == std::vector<bool>(net.needs.size()); });
+    if (set.empty()) continue;
     if (!set_together(net, set)) {
       result.push_back(set);
       continue;
@@ -106,7 +108,8 @@ ValuesToCome values_to_come(const std::vector<AttributeGroup>& groups, const Pro
   return coming;
 }
 
-bool never_a_stepping_stone(const AttributeGroup& group, const std::vector<std::uint32_t>& coming, std::uint32_t value) {
+bool never_a_stepping_stone(const AttributeGroup& group, const std::vector<std::uint32_t>& coming,
+                            std::uint32_t value) {
   if (group.together) {
     for (const auto& [x, z] : group.cheaper_by[value])
       if (coming[x] > 0 && coming[z] > 0) return false;

@@ -17,7 +17,8 @@ struct WorkNet {
   std::vector<std::uint32_t> need_of;                     // per operation, an index into `needs`
   std::vector<Attributes> needs;                          // distinct, in order of first appearance, all slots present
   std::vector<std::vector<std::uint32_t>> before, after;  // per operation, sorted, each neighbour once
-  std::vector<std::uint32_t> twin;  // the first operation with the same need and neighbours: which of them goes first is all one
+  std::vector<std::uint32_t>
+      twin;  // the first operation with the same need and neighbours: which of them goes first is all one
 };
 
 WorkNet work_net(const SequenceProblem&);
