@@ -1,0 +1,59 @@
+// An estimate and its set-ups become a quote: costs by kind, a price for each quantity, what it assumes and warns of.
+// Holds afterwards: every printed amount is rounded to the currency's minor unit, and printed lines add up to their
+// totals.
+#pragma once
+
+#include "estimate/estimate.hpp"
+#include "quote/price.hpp"
+#include "sequence/work.hpp"
+
+namespace seambook {
+
+/// One set-up of the job's own sequence, from the station's stated state. Tasks index RateBook::change_tasks.
+struct SetupRow {
+  std::size_t station = 0, step = 0;  // of the StationWork list, of its sequence
+  SetupInputs<Sourced> inputs;
+};
+
+struct QuotePrice {
+  std::int64_t quantity = 1;
+  PriceFigures<double> figures;
+};
+
+struct Quote {
+  Date date;
+  Date valid_until;
+  QuoteInputs<double> inputs;
+  CostFigures<double> cost;
+  std::vector<SetupRow> setups;    // those that take time
+  Time<> setup_time;               // for a lot
+  std::vector<QuotePrice> prices;  // parallel to Job::quantities
+  std::vector<std::string> assumptions, cautions;
+  std::vector<Diagnostic> findings;
+};
+
+/// What a number of the quote is: a sum over the sheet's pages (its leaf has this source).
+inline constexpr SourceId summed = 1u << 30;
+
+Quote make_quote(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, Date date);
+/// The quote's inputs as they stand, each with its source: policy from the rate book, sums marked `summed`.
+QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, const std::vector<SetupRow>&);
+/// Cautions for the processes of a job: the usual hazards, and who has the last word. Never a claim of conformity.
+std::vector<std::string> cautions(const RateBook&, const Job&);
+/// Rate-book entries with the basis they rest on, for every source the job used: `procedure CG-F5: assumption (invented
+/// shop)`.
+std::vector<std::string> assumptions(const RateBook&, const Job&);
+/// Ids of the rate-book numbers that the job's estimate and quote read, ascending.
+std::vector<SourceId> used_sources(const RateBook&, const Job&, const std::vector<SetupRow>&);
+
+/// How much one input moves the price of the first quantity: change of the unrounded unit price for +1 % of the input.
+struct Sensitivity {
+  SourceId source = no_source;
+  std::string words;  // `labour welder rate`, `bracket/1 leg`
+  Money<> per_percent;
+};
+/// All inputs that move the price, largest first; ties in source order. By one backward sweep over the quote and one a
+/// joint.
+std::vector<Sensitivity> sensitivities(const RateBook&, const Job&, const Estimate&, const Quote&);
+
+}  // namespace seambook
