@@ -1,0 +1,124 @@
+// Minutes of work and what goes with a process: allowances, handling, processes, finishes.
+#include <fmt/format.h>
+
+#include "resolve/rate_entry.hpp"
+
+namespace seambook {
+namespace {
+
+constexpr double no_high_end = 1e12;
+
+void resolve_purge(RateEntry& entry, const AllowancesText& text, Allowances& allowances) {
+  allowances.purge_per_joint = known(entry, text.purge_per_joint, "purge per joint", unit::min);
+  allowances.purge_flow = known(entry, text.purge_flow, "purge flow", unit::l_per_min);
+  if (!says_none(text.purge_gas))
+    allowances.purge_gas =
+        find_name(entry.draft.diagnostics, entry.draft.book.gases, &Gas::name, *text.purge_gas, "gas");
+}
+
+void resolve_tacks(RateEntry& entry, const ProcessText& text, Process& process) {
+  process.tack = needed(entry, text.tack, "tack", unit::min);
+  process.tack_pitch = needed(entry, text.tack_pitch, "tack pitch", unit::mm);
+  process.tack_pitch_thin = process.tack_pitch;
+  if (!text.tack_pitch_thin && !text.thin_below) return;
+  if (!text.tack_pitch_thin) return refuse_missing(entry, "tack pitch thin", "'thin_below' needs it");
+  if (!text.thin_below) return refuse_missing(entry, "thin below", "'tack_pitch_thin' needs it");
+  process.tack_pitch_thin = known(entry, text.tack_pitch_thin, "tack pitch thin", unit::mm);
+  process.thin_below = text.thin_below->value;
+}
+
+Process resolve_one_process(RateEntry& entry, const ProcessText& text) {
+  Process process;
+  process.grade = find_grade(entry, text.grade);
+  process.start = needed(entry, text.start, "start", unit::min);
+  resolve_tacks(entry, text, process);
+  process.gas_before_and_after = needed(entry, text.gas_before_and_after, "gas before and after", unit::s);
+  process.interpass_cleaning = needed(entry, text.interpass_cleaning, "interpass cleaning", unit::min_per_m);
+  process.deposition_efficiency =
+      needed_within(entry, text.deposition_efficiency, "deposition efficiency", efficiency_limits);
+  process.source_efficiency = needed_within(entry, text.source_efficiency, "source efficiency", efficiency_limits);
+  process.gas_loss = needed_within(entry, text.gas_loss, "gas loss", {1, no_high_end});
+  process.thermal_efficiency = needed_within(entry, text.thermal_efficiency, "thermal efficiency", efficiency_limits);
+  process.auxiliary_power = needed(entry, text.auxiliary_power, "auxiliary power", unit::kW);
+  process.wear = needed(entry, text.wear, "wear", unit::money_per_h);
+  process.equipment = needed(entry, text.equipment, "equipment", unit::money_per_h);
+  return process;
+}
+
+}  // namespace
+
+void resolve_allowances(RateDraft& draft, const RateText& text) {
+  if (!text.allowances) {
+    if (!misread(draft.faults, text.place))
+      draft.diagnostics.error(text.place, "the rate book has no allowances",
+                              "add 'allowances' with the minutes for fit-up and the personal share");
+    return;
+  }
+  const AllowancesText& written = *text.allowances;
+  RateEntry entry{draft, "allowances", written.place, written.evidence};
+  Allowances& allowances = draft.book.allowances;
+  allowances.fit_up_per_part = needed(entry, written.fit_up_per_part, "fit-up per part", unit::min);
+  allowances.fit_up_per_joint = needed(entry, written.fit_up_per_joint, "fit-up per joint", unit::min);
+  allowances.fit_up_per_metre = needed(entry, written.fit_up_per_metre, "fit-up per metre", unit::min_per_m);
+  resolve_purge(entry, written, allowances);
+  allowances.personal = needed(entry, written.personal, "personal", unit::percent);
+  allowances.personal_covers = text_of(written.personal_covers);
+  if (!written.personal_covers)
+    refuse_missing(entry, "personal covers", "say in words what the share covers, and whether breaks are in it");
+  allowances.turns_two_sided = needed(entry, written.turns_two_sided, "turns two-sided", unit::none);
+  allowances.convexity = needed(entry, written.convexity, "convexity", unit::percent);
+  allowances.excess_height = needed(entry, written.excess_height, "excess height", unit::mm);
+  allowances.excess_overlap = needed(entry, written.excess_overlap, "excess overlap", unit::mm);
+}
+
+void resolve_handling(RateDraft& draft, const RateText& text) {
+  NamesSeen seen;
+  std::vector<Handling>& classes = draft.book.handling;
+  for (const HandlingText& written : text.handling) {
+    Handling handling{.name = take_name(draft, seen, written.name, "handling"), .up_to = {}, .turn = {}};
+    RateEntry entry{draft, "handling " + handling.name, written.place, written.evidence};
+    if (written.up_to) handling.up_to = written.up_to->value;
+    handling.turn = needed(entry, written.turn, "turn", unit::min);
+    const bool reached =
+        classes.empty() || (classes.back().up_to && (!handling.up_to || *classes.back().up_to < *handling.up_to));
+    if (!reached)
+      draft.diagnostics.error(
+          written.place, fmt::format("{} is never reached", entry.name),
+          fmt::format("{} before it takes as much; the lightest class comes first", classes.back().name));
+    classes.push_back(std::move(handling));
+  }
+  if (classes.empty() && !misread(draft.faults, text.place))
+    draft.diagnostics.error(text.place, "the rate book has no handling",
+                            "add 'handling' with the time that a turn takes");
+}
+
+void resolve_processes(RateDraft& draft, const RateText& text) {
+  NamesSeen seen;
+  for (const ProcessText& written : text.processes) {
+    std::string number = written.process ? process_number(written.process->text) : "";
+    RateEntry entry{draft, "process " + number, written.place, written.evidence};
+    Process process = resolve_one_process(entry, written);
+    if (written.process) {
+      if (number.empty()) {
+        draft.diagnostics.error(written.process->place, fmt::format("unknown process '{}'", written.process->text),
+                                std::string(known_processes));
+      } else {
+        first_of_its_name(draft.diagnostics, seen, {number, written.process->place}, "process");
+      }
+    }
+    process.number = std::move(number);
+    draft.book.processes.push_back(std::move(process));
+  }
+}
+
+void resolve_finishes(RateDraft& draft, const RateText& text) {
+  NamesSeen seen;
+  for (const FinishText& written : text.finishes) {
+    Finish finish{take_name(draft, seen, written.name, "finish"), text_of(written.text), {}};
+    RateEntry entry{draft, "finish " + finish.name, written.place, written.evidence};
+    finish.time = needed(entry, written.time, "time", unit::min_per_m);
+    draft.book.finishes.push_back(std::move(finish));
+  }
+}
+
+}  // namespace seambook

@@ -1,0 +1,93 @@
+#include "resolve/rate_entry.hpp"
+
+#include <fmt/format.h>
+
+#include "resolve/shown.hpp"
+
+namespace seambook {
+
+SourceId add_rate_source(RateEntry& entry, std::string_view field, double value, const Unit& unit, Place place,
+                         bool frozen) {
+  RateSource source{entry.name, std::string(field), value, unit, place, Basis::assumption, {}, frozen};
+  // An entry that does not say what it rests on counts as an assumption, and says so on the assumptions page.
+  source.basis = entry.evidence.basis.value_or(Basis::assumption);
+  source.words = entry.evidence.source ? entry.evidence.source->text : "";
+  if (!entry.evidence.basis) source.words += source.words.empty() ? "no basis stated" : " (no basis stated)";
+  entry.draft.book.sources.push_back(std::move(source));
+  return static_cast<SourceId>(entry.draft.book.sources.size() - 1);
+}
+
+void refuse_missing(RateEntry& entry, std::string_view field, std::string hint) {
+  if (misread(entry.draft.faults, entry.place)) return;
+  entry.draft.diagnostics.error(entry.place, fmt::format("{} has no {}", entry.name, field), std::move(hint));
+}
+
+void check_currency(RateEntry& entry, std::string_view currency, Place place) {
+  const std::string& ours = entry.draft.book.currency;
+  if (ours.empty() || currency == ours) return;
+  entry.draft.diagnostics.error(place, fmt::format("the rate book's currency is {}, not {}", ours, currency));
+}
+
+void check_limits(RateEntry& entry, std::string_view field, double value, const Unit& unit, Place place,
+                  const Limits& limits) {
+  constexpr double highest_of_all = 1e9;  // no upper end
+  const bool low_kept = limits.low_open ? value > limits.low : value >= limits.low;
+  const bool high_kept = limits.high_open ? value < limits.high : value <= limits.high;
+  if (low_kept && high_kept) return;
+  std::string rule =
+      fmt::format("it must be {} {}", limits.low_open ? "more than" : "at least", shown(limits.low, unit));
+  if (limits.high < highest_of_all)
+    rule += fmt::format(" and {} {}", limits.high_open ? "less than" : "at most", shown(limits.high, unit));
+  entry.draft.diagnostics.error(place, fmt::format("{} is {}", field, shown(value, unit)), rule);
+}
+
+Known<dim::ratio> known_within(RateEntry& entry, const Maybe<dim::ratio>& written, std::string_view field,
+                               const Limits& limits) {
+  if (written) check_limits(entry, field, written->value.si, unit::percent, written->place, limits);
+  return known(entry, written, field, unit::percent);
+}
+
+Known<dim::ratio> needed_within(RateEntry& entry, const Maybe<dim::ratio>& written, std::string_view field,
+                                const Limits& limits) {
+  if (!written) refuse_missing(entry, field);
+  return known_within(entry, written, field, limits);
+}
+
+std::string text_of(const std::optional<Word>& word) { return word ? word->text : std::string(); }
+
+std::string take_name(RateDraft& draft, NamesSeen& seen, const std::optional<Word>& name, std::string_view kind) {
+  if (!name) return {};  // reading has refused it
+  first_of_its_name(draft.diagnostics, seen, *name, kind);
+  return name->text;
+}
+
+bool says_none(const std::optional<Word>& word) { return !word || word->text == "none"; }
+
+std::optional<std::size_t> find_process(RateDraft& draft, const Word& word) {
+  const std::string number = process_number(word.text);
+  if (number.empty()) {
+    draft.diagnostics.error(word.place, fmt::format("unknown process '{}'", word.text), std::string(known_processes));
+    return std::nullopt;
+  }
+  const std::vector<Process>& processes = draft.book.processes;
+  for (std::size_t i = 0; i < processes.size(); ++i)
+    if (processes[i].number == number) return i;
+  draft.diagnostics.error(word.place, fmt::format("process {} is not in the rate book", number),
+                          "add it to 'processes'");
+  return std::nullopt;
+}
+
+std::size_t find_grade(RateEntry& entry, const std::optional<Word>& grade) {
+  const std::vector<Labour>& labour = entry.draft.book.labour;
+  if (grade) return find_name(entry.draft.diagnostics, labour, &Labour::name, *grade, "labour grade").value_or(0);
+  if (labour.size() > 1) refuse_missing(entry, "labour grade", "the rate book holds several: add 'grade'");
+  return 0;
+}
+
+std::vector<std::string> texts_of(const std::vector<Word>& words) {
+  std::vector<std::string> texts;
+  for (const Word& word : words) texts.push_back(word.text);
+  return texts;
+}
+
+}  // namespace seambook

@@ -1,0 +1,102 @@
+// An entry of the rate book while it is resolved: what its numbers are called, what they rest on, where it stands.
+// Every number taken from it becomes a row of RateBook::sources.
+#pragma once
+
+#include <utility>
+
+#include "resolve/faults.hpp"
+#include "resolve/names.hpp"
+#include "resolve/rate_book.hpp"
+
+namespace seambook {
+
+/// The book so far, and where its faults go.
+struct RateDraft {
+  RateBook book;
+  Diagnostics& diagnostics;
+  ReadingFaults faults;
+};
+
+struct RateEntry {
+  RateDraft& draft;
+  std::string name;  // `procedure CG-F5`
+  Place place;
+  const Evidence& evidence;
+};
+
+/// Limits that a share must keep; an end that is not allowed itself is open.
+struct Limits {
+  double low = 0, high = 0;
+  bool low_open = false, high_open = false;
+};
+
+SourceId add_rate_source(RateEntry&, std::string_view field, double value, const Unit&, Place, bool frozen);
+/// `base metal S235 has no density`, at the entry; silent when the entry was misread.
+void refuse_missing(RateEntry&, std::string_view field, std::string hint = {});
+/// Prices in another currency than the book's.
+void check_currency(RateEntry&, std::string_view currency, Place);
+/// `efficiency is 120 %; it must be more than 0 % and at most 100 %`.
+void check_limits(RateEntry&, std::string_view field, double value, const Unit&, Place, const Limits&);
+
+enum class Effect : std::uint8_t { live, frozen };
+
+/// Absent: zero without a source.
+template <Dim D>
+Known<D> known(RateEntry& entry, const Maybe<D>& written, std::string_view field, const Unit& unit,
+               Effect effect = Effect::live) {
+  if (!written) return {};
+  if constexpr (D.money != 0) check_currency(entry, written->currency, written->place);
+  const SourceId source =
+      add_rate_source(entry, field, written->value.si, unit, written->place, effect == Effect::frozen);
+  return {Sourced{written->value.si, source}};
+}
+
+template <Dim D>
+Known<D> needed(RateEntry& entry, const Maybe<D>& written, std::string_view field, const Unit& unit,
+                Effect effect = Effect::live) {
+  if (!written) refuse_missing(entry, field);
+  return known(entry, written, field, unit, effect);
+}
+
+Known<dim::ratio> needed_within(RateEntry&, const Maybe<dim::ratio>&, std::string_view field, const Limits&);
+Known<dim::ratio> known_within(RateEntry&, const Maybe<dim::ratio>&, std::string_view field, const Limits&);
+
+inline constexpr Limits efficiency_limits{0, 1, true, false};
+
+/// The word's text, or empty.
+std::string text_of(const std::optional<Word>&);
+/// Takes the entry's name when it has one; refuses names that stood before in this section.
+std::string take_name(RateDraft&, NamesSeen&, const std::optional<Word>&, std::string_view kind);
+/// `none` is how an author says that a procedure takes no filler or gas.
+bool says_none(const std::optional<Word>&);
+
+/// For the hint beside an unknown process.
+inline constexpr std::string_view known_processes =
+    "write the ISO 4063 number or AWS letters: 111 SMAW, 114 FCAW-S, 121 SAW, 131 MIG, 135 GMAW, 136 FCAW, 138 GMAW-C, "
+    "141 GTAW, 15 PAW, 521 LBW";
+/// The process of that number or those letters, as an index into RateBook::processes.
+std::optional<std::size_t> find_process(RateDraft&, const Word&);
+/// The labour grade named; when none is named, the only one there is.
+std::size_t find_grade(RateEntry&, const std::optional<Word>&);
+std::vector<std::string> texts_of(const std::vector<Word>&);
+
+// The sections of the book, each in a file by topic. Later ones refer to earlier ones, in the order of this list.
+void resolve_currency(RateDraft&, const RateText&);
+void resolve_labour(RateDraft&, const RateText&);
+void resolve_overhead(RateDraft&, const RateText&);
+void resolve_gases(RateDraft&, const RateText&);
+void resolve_allowances(RateDraft&, const RateText&);
+void resolve_handling(RateDraft&, const RateText&);
+void resolve_processes(RateDraft&, const RateText&);
+void resolve_base_metals(RateDraft&, const RateText&);
+void resolve_fillers(RateDraft&, const RateText&);
+void resolve_finishes(RateDraft&, const RateText&);
+void resolve_prices(RateDraft&, const RateText&);
+void resolve_checks(RateDraft&, const RateText&);
+void resolve_preparations(RateDraft&, const RateText&);
+void resolve_procedures(RateDraft&, const RateText&);
+void resolve_stations(RateDraft&, const RateText&);
+void resolve_change_tasks(RateDraft&, const RateText&);
+void resolve_welders(RateDraft&, const RateText&);
+
+}  // namespace seambook

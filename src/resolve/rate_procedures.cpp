@@ -1,0 +1,123 @@
+// The procedures: what each may weld, with what settings.
+#include <fmt/format.h>
+
+#include "resolve/rate_entry.hpp"
+#include "resolve/shown.hpp"
+#include "resolve/weld_kinds.hpp"
+
+namespace seambook {
+namespace {
+
+/// The position by any of the welds the procedure is for: AWS words depend on the kind of weld.
+std::string position_of(const Word& word, const std::vector<WeldKind>& welds) {
+  for (const WeldKind weld : welds)
+    if (std::string code = position_code(word.text, weld); !code.empty()) return code;
+  return {};
+}
+
+void resolve_range_of_use(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
+  for (const Word& word : text.welds)
+    if (const auto weld = find_weld_kind(entry.draft.diagnostics, word)) procedure.welds.push_back(*weld);
+  if (text.welds.empty()) refuse_missing(entry, "welds", "add for example 'welds: [fillet]'");
+  if (text.groups.empty()) refuse_missing(entry, "groups", "add base-metal groups, for example 'groups: [\"1\"]'");
+  if (text.positions.empty()) refuse_missing(entry, "positions", "add for example 'positions: [PA, PB]'");
+  procedure.groups = texts_of(text.groups);
+  for (const Word& word : text.positions) {
+    std::string code = position_of(word, procedure.welds);
+    if (code.empty() && !procedure.welds.empty())
+      entry.draft.diagnostics.error(word.place, fmt::format("unknown position '{}'", word.text),
+                                    "write it as in ISO 6947 (PA, PB ...) or AWS (2F for fillets, 3G for grooves ...)");
+    procedure.positions.push_back(std::move(code));
+  }
+  procedure.size = needed(entry, text.size, "size", unit::mm, Effect::frozen);
+  if (!text.thickness) return refuse_missing(entry, "thickness", "add for example 'thickness: [2 mm, 8 mm]'");
+  procedure.thickness_from = text.thickness->low.value;
+  procedure.thickness_to = text.thickness->high.value;
+  if (procedure.thickness_from > procedure.thickness_to)
+    entry.draft.diagnostics.error(text.thickness->low.place, "the thickness range begins above its end");
+}
+
+void resolve_travel(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
+  procedure.travel_speed = needed(entry, text.travel_speed, "travel speed", unit::mm_per_min);
+  procedure.travel_low = procedure.travel_high = procedure.travel_speed;
+  if (!text.travel_range) return;
+  const Maybe<dim::speed> low = text.travel_range->low, high = text.travel_range->high;
+  procedure.travel_low = known(entry, low, "lowest travel speed", unit::mm_per_min);
+  procedure.travel_high = known(entry, high, "highest travel speed", unit::mm_per_min);
+  if (low->value > high->value) {
+    entry.draft.diagnostics.error(low->place, "the travel range begins above its end");
+  } else if (text.travel_speed && (text.travel_speed->value < low->value || text.travel_speed->value > high->value)) {
+    entry.draft.diagnostics.error(
+        text.travel_speed->place,
+        fmt::format("travel speed {} is outside its range", shown(text.travel_speed->value, unit::mm_per_min)),
+        fmt::format("the range is {} to {}", shown(low->value, unit::mm_per_min),
+                    shown(high->value, unit::mm_per_min)));
+  }
+}
+
+void resolve_filler_and_gas(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
+  const RateBook& book = entry.draft.book;
+  Diagnostics& diagnostics = entry.draft.diagnostics;
+  if (!says_none(text.filler))
+    procedure.filler = find_name(diagnostics, book.fillers, &Filler::name, *text.filler, "filler");
+  if (!says_none(text.gas)) procedure.gas = find_name(diagnostics, book.gases, &Gas::name, *text.gas, "gas");
+  procedure.wire_feed = known(entry, text.wire_feed, "wire feed", unit::m_per_min);
+  procedure.area_per_pass = known(entry, text.area_per_pass, "area per pass", unit::mm2);
+  procedure.gas_flow = known(entry, text.gas_flow, "gas flow", unit::l_per_min);
+  if (procedure.gas && !text.gas_flow) refuse_missing(entry, "gas flow");
+  if (!procedure.filler) return;
+  const FillerForm form = book.fillers[*procedure.filler].form;
+  const bool wire = form == FillerForm::solid_wire || form == FillerForm::cored_wire;
+  if (wire && !text.wire_feed && !text.area_per_pass) refuse_missing(entry, "wire feed or area per pass");
+  if (!wire && text.wire_feed)
+    diagnostics.error(text.wire_feed->place, fmt::format("{} has a wire feed, but its filler is no wire", entry.name));
+  if (!wire && !text.area_per_pass)
+    refuse_missing(entry, "area per pass", "rods and electrodes have no wire feed to tell it");
+}
+
+void resolve_energy(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
+  procedure.current = known(entry, text.current, "current", unit::A);
+  procedure.voltage = known(entry, text.voltage, "voltage", unit::V);
+  procedure.beam_power = known(entry, text.beam_power, "beam power", unit::W);
+  procedure.scan_width = known(entry, text.scan_width, "scan width", unit::mm);
+  if (procedure.process >= entry.draft.book.processes.size()) return;
+  const std::string& number = entry.draft.book.processes[procedure.process].number;
+  const bool beam = number.starts_with("52");
+  if (beam && !text.beam_power) refuse_missing(entry, "beam power", fmt::format("process {} needs it", number));
+  if (!beam && !text.current) refuse_missing(entry, "current", fmt::format("process {} needs it", number));
+  if (!beam && !text.voltage) refuse_missing(entry, "voltage", fmt::format("process {} needs it", number));
+  if (beam && (text.current || text.voltage))
+    entry.draft.diagnostics.error((text.current ? text.current->place : text.voltage->place),
+                                  fmt::format("{} is a beam process and has no arc", entry.name),
+                                  "state 'beam_power' alone");
+  if (!beam && text.beam_power)
+    entry.draft.diagnostics.error(text.beam_power->place,
+                                  fmt::format("{} is an arc process and has no beam", entry.name),
+                                  "state 'current' and 'voltage' alone");
+}
+
+}  // namespace
+
+void resolve_procedures(RateDraft& draft, const RateText& text) {
+  NamesSeen seen;
+  const std::size_t unknown_process = draft.book.processes.size();
+  for (const ProcedureText& written : text.procedures) {
+    Procedure procedure;
+    procedure.name = take_name(draft, seen, written.name, "procedure");
+    procedure.place = written.place;
+    RateEntry entry{draft, "procedure " + procedure.name, written.place, written.evidence};
+    if (!written.process) refuse_missing(entry, "process");
+    procedure.process =
+        written.process ? find_process(draft, *written.process).value_or(unknown_process) : unknown_process;
+    resolve_range_of_use(entry, written, procedure);
+    resolve_travel(entry, written, procedure);
+    resolve_filler_and_gas(entry, written, procedure);
+    resolve_energy(entry, written, procedure);
+    procedure.polarity = text_of(written.polarity);
+    draft.book.procedures.push_back(std::move(procedure));
+  }
+  if (text.procedures.empty() && !misread(draft.faults, text.place))
+    draft.diagnostics.error(text.place, "the rate book has no procedures", "add 'procedures'");
+}
+
+}  // namespace seambook

@@ -1,0 +1,25 @@
+#include "resolve/shown.hpp"
+
+#include <fmt/format.h>
+
+namespace seambook {
+
+std::string shown(double si, const Unit& unit) {
+  const std::string_view word = unit.word;
+  const bool close = word.empty() || word == unit::degree.word;
+  return fmt::format("{:.6g}{}{}", si / unit.si, close ? "" : " ", word);
+}
+
+std::string_view basis_in_words(Basis basis) {
+  switch (basis) {
+    case Basis::published:
+      return "published";
+    case Basis::common_practice:
+      return "common practice";
+    case Basis::assumption:
+      break;
+  }
+  return "assumption";
+}
+
+}  // namespace seambook
