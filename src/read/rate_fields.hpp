@@ -1,0 +1,54 @@
+// The tables of a rate book's fields. The sections stand in three files of tables: the shop, its materials, its work.
+#pragma once
+
+#include "read/field_table.hpp"
+
+namespace seambook {
+
+template <>
+std::span<const Field<LabourText>> fields<LabourText>();
+template <>
+std::span<const Field<AllowancesText>> fields<AllowancesText>();
+template <>
+std::span<const Field<HandlingText>> fields<HandlingText>();
+template <>
+std::span<const Field<FinishText>> fields<FinishText>();
+template <>
+std::span<const Field<OverheadText>> fields<OverheadText>();
+template <>
+std::span<const Field<PriceText>> fields<PriceText>();
+template <>
+std::span<const Field<ChecksText>> fields<ChecksText>();
+template <>
+std::span<const Field<BaseMetalText>> fields<BaseMetalText>();
+template <>
+std::span<const Field<FillerText>> fields<FillerText>();
+template <>
+std::span<const Field<GasText>> fields<GasText>();
+template <>
+std::span<const Field<PreparationText>> fields<PreparationText>();
+template <>
+std::span<const Field<ProcessText>> fields<ProcessText>();
+template <>
+std::span<const Field<ProcedureText>> fields<ProcedureText>();
+template <>
+std::span<const Field<StationText>> fields<StationText>();
+template <>
+std::span<const Field<ChangeTaskText>> fields<ChangeTaskText>();
+template <>
+std::span<const Field<QualificationText>> fields<QualificationText>();
+template <>
+std::span<const Field<WelderText>> fields<WelderText>();
+template <>
+std::span<const Field<RateText>> fields<RateText>();
+
+/// Every entry says what it rests on.
+template <auto Member>
+constexpr auto evidence_fields() {
+  return std::to_array({
+      required(field<Member, &Evidence::basis>("basis", "published, common practice or assumption")),
+      required(field<Member, &Evidence::source>("source", "where the figures come from, in words")),
+  });
+}
+
+}  // namespace seambook

@@ -1,0 +1,63 @@
+#include "read/rate_fields.hpp"
+
+namespace seambook {
+namespace {
+
+constexpr auto base_metal_own = std::to_array({
+    required(field<&BaseMetalText::name>("name", "by which jobs name it: S235")),
+    field<&BaseMetalText::also>("also", "other names: [S235JR, \"1.0038\"]"),
+    required(field<&BaseMetalText::group>("group", "by ISO/TR 15608: \"1.1\"")),
+    required(field<&BaseMetalText::cleanliness>("cleanliness", "what a station must be clean for: carbon, stainless")),
+    field<&BaseMetalText::density>("density", "7.85 g/cm3"),
+    or_zero(field<&BaseMetalText::price>("price", "1.15 EUR/kg")),
+    field<&BaseMetalText::yield>("yield", "net mass as a share of the mass bought: 85 %"),
+});
+constexpr auto base_metal_table = joined(base_metal_own, evidence_fields<&BaseMetalText::evidence>());
+
+constexpr auto filler_own = std::to_array({
+    required(field<&FillerText::name>("name", "by which procedures name it: G3Si1-1.0")),
+    required(field<&FillerText::form>("form", "solid_wire, cored_wire, rod or covered_electrode")),
+    field<&FillerText::classification>("classification", "by its standard: ISO 14341-A G3Si1"),
+    required(field<&FillerText::diameter>("diameter", "1.0 mm")),
+    required(field<&FillerText::density>("density", "7.85 g/cm3")),
+    required(or_zero(field<&FillerText::price>("price", "2.60 EUR/kg"))),
+    field<&FillerText::pack>("pack", "mass of one spool or box: 15 kg"),
+});
+constexpr auto filler_table = joined(filler_own, evidence_fields<&FillerText::evidence>());
+
+constexpr auto gas_own = std::to_array({
+    required(field<&GasText::name>("name", "by which procedures name it: M21")),
+    field<&GasText::designation>("designation", "by ISO 14175: ISO 14175 - M21"),
+    required(or_zero(field<&GasText::price>("price", "6.20 EUR/m3"))),
+});
+constexpr auto gas_table = joined(gas_own, evidence_fields<&GasText::evidence>());
+
+constexpr auto preparation_own = std::to_array({
+    required(field<&PreparationText::weld>("weld", "fillet, square, single_v, single_bevel or edge")),
+    required(rising(field<&PreparationText::thickness>("thickness", "for which it is taken: [2 mm, 20 mm]"))),
+    field<&PreparationText::groove_angle>("groove_angle", "included angle: 60 deg"),
+    or_zero(field<&PreparationText::gap>("gap", "root gap: 2 mm")),
+    or_zero(field<&PreparationText::root_face>("root_face", "1 mm")),
+});
+constexpr auto preparation_table = joined(preparation_own, evidence_fields<&PreparationText::evidence>());
+
+}  // namespace
+
+template <>
+std::span<const Field<BaseMetalText>> fields<BaseMetalText>() {
+  return base_metal_table;
+}
+template <>
+std::span<const Field<FillerText>> fields<FillerText>() {
+  return filler_table;
+}
+template <>
+std::span<const Field<GasText>> fields<GasText>() {
+  return gas_table;
+}
+template <>
+std::span<const Field<PreparationText>> fields<PreparationText>() {
+  return preparation_table;
+}
+
+}  // namespace seambook

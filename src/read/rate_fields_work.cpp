@@ -1,0 +1,121 @@
+#include "read/rate_fields.hpp"
+
+namespace seambook {
+namespace {
+
+constexpr auto process_own = std::to_array({
+    required(field<&ProcessText::process>("process", "ISO 4063 number or AWS letters: 135")),
+    required(field<&ProcessText::grade>("grade", "name of a labour grade: welder")),
+    or_zero(field<&ProcessText::start>("start", "attended time per start: 0.15 min")),
+    or_zero(field<&ProcessText::tack>("tack", "time per tack: 0.4 min")),
+    field<&ProcessText::tack_pitch>("tack_pitch", "from tack to tack: 200 mm"),
+    field<&ProcessText::tack_pitch_thin>("tack_pitch_thin", "from tack to tack on thin members: 60 mm"),
+    field<&ProcessText::thin_below>("thin_below", "members thinner than this are thin: 2 mm"),
+    or_zero(
+        field<&ProcessText::gas_before_and_after>("gas_before_and_after", "gas flow before and after each start: 2 s")),
+    or_zero(field<&ProcessText::interpass_cleaning>("interpass_cleaning", "between passes: 0.5 min/m")),
+    field<&ProcessText::deposition_efficiency>("deposition_efficiency",
+                                               "metal deposited as a share of filler used: 95 %"),
+    field<&ProcessText::source_efficiency>("source_efficiency", "arc or beam power as a share of electric input: 85 %"),
+    field<&ProcessText::gas_loss>("gas_loss", "gas bought as a share of gas flowed: 110 %"),
+    field<&ProcessText::thermal_efficiency>("thermal_efficiency", "heat into the joint as a share of arc energy: 80 %"),
+    or_zero(field<&ProcessText::auxiliary_power>("auxiliary_power", "extraction and chiller while welding: 1.5 kW")),
+    or_zero(field<&ProcessText::wear>("wear", "wear parts per hour of arc or beam: 0.60 EUR/h")),
+    or_zero(field<&ProcessText::equipment>("equipment", "per hour that the station is occupied: 3.10 EUR/h")),
+});
+constexpr auto process_table = joined(process_own, evidence_fields<&ProcessText::evidence>());
+
+constexpr auto procedure_use = std::to_array({
+    required(field<&ProcedureText::name>("name", "by which joints name it: CG-F3")),
+    required(field<&ProcedureText::process>("process", "ISO 4063 number or AWS letters: 135")),
+    required(field<&ProcedureText::groups>("groups", "base-metal groups by ISO/TR 15608: [\"1\"]")),
+    required(field<&ProcedureText::welds>("welds", "for which it is: [fillet]")),
+    required(field<&ProcedureText::positions>("positions", "for which it is: [PA, PB]")),
+    required(field<&ProcedureText::size>("size",
+                                         "leg of fillets, thickness of grooves and seams, that it is set for: 3 mm")),
+    required(rising(
+        field<&ProcedureText::thickness>("thickness", "of the thinner member, smallest and largest: [1.5 mm, 8 mm]"))),
+});
+constexpr auto procedure_settings = std::to_array({
+    field<&ProcedureText::filler>("filler", "name of a filler, or none: G3Si1-1.0"),
+    field<&ProcedureText::gas>("gas", "name of a gas: M21"),
+    field<&ProcedureText::gas_flow>("gas_flow", "12 L/min"),
+    field<&ProcedureText::current>("current", "115 A"),
+    field<&ProcedureText::voltage>("voltage", "18.5 V"),
+    field<&ProcedureText::wire_feed>("wire_feed", "4.5 m/min"),
+    required(field<&ProcedureText::travel_speed>("travel_speed", "680 mm/min")),
+    rising(field<&ProcedureText::travel_range>("travel_range", "slowest and fastest: [450 mm/min, 900 mm/min]")),
+    field<&ProcedureText::area_per_pass>("area_per_pass", "weld metal that one pass lays: 20 mm2"),
+    field<&ProcedureText::beam_power>("beam_power", "of a laser: 1100 W"),
+    field<&ProcedureText::scan_width>("scan_width", "of a laser: 2 mm"),
+    or_zero(field<&ProcedureText::focus>("focus", "of a laser, from the surface: 0 mm")),
+    field<&ProcedureText::oscillation>("oscillation", "shape of a laser's oscillation, in words"),
+    field<&ProcedureText::polarity>("polarity", "DCEP, DCEN or AC"),
+    field<&ProcedureText::transfer>("transfer", "of metal, in words: pulsed"),
+});
+constexpr auto procedure_table =
+    joined(joined(procedure_use, procedure_settings), evidence_fields<&ProcedureText::evidence>());
+
+constexpr auto station_own = std::to_array({
+    required(field<&StationText::name>("name", "ST-1")),
+    field<&StationText::title>("title", "in words: stainless bay"),
+    required(field<&StationText::processes>("processes", "that it has: [135, 141]")),
+    required(field<&StationText::groups>("groups", "base-metal groups that it takes: [\"8\"]")),
+    field<&StationText::mounted>("mounted", "before the first work: {process: 135, gas: M21}"),
+    field<&StationText::controlled_area>("controlled_area", "whether it is a laser controlled area: true or false"),
+});
+constexpr auto station_table = joined(station_own, evidence_fields<&StationText::evidence>());
+
+constexpr auto change_task_own = std::to_array({
+    required(field<&ChangeTaskText::name>("name", "what is done: swap the gas")),
+    required(field<&ChangeTaskText::when>(
+        "when", "what changes: process, filler, feed, gas, cleanliness, program, job or weldment")),
+    field<&ChangeTaskText::from>("from", "only from these: [carbon]"),
+    field<&ChangeTaskText::to>("to", "only to these: [stainless]"),
+    required(or_zero(field<&ChangeTaskText::time>("time", "4 min"))),
+    field<&ChangeTaskText::cold>("cold", "also when nothing was mounted: true or false"),
+});
+constexpr auto change_task_table = joined(change_task_own, evidence_fields<&ChangeTaskText::evidence>());
+
+constexpr auto qualification_table = std::to_array({
+    required(field<&QualificationText::process>("process", "ISO 4063 number or AWS letters: 135")),
+    required(field<&QualificationText::groups>("groups", "base-metal groups by ISO/TR 15608: [\"8\"]")),
+    required(field<&QualificationText::positions>("positions", "[PA, PB]")),
+    rising(field<&QualificationText::thickness>("thickness", "smallest and largest: [3 mm, 24 mm]")),
+    field<&QualificationText::until>("until", "last day on which it is valid: 2026-11-30"),
+});
+
+constexpr auto welder_table = std::to_array({
+    required(field<&WelderText::stamp>("stamp", "Q1")),
+    required(field<&WelderText::grade>("grade", "name of a labour grade: welder")),
+    field<&WelderText::qualifications>("qualifications", "a list of {process: 135, groups: [\"8\"], positions: [PA]}"),
+});
+
+}  // namespace
+
+template <>
+std::span<const Field<ProcessText>> fields<ProcessText>() {
+  return process_table;
+}
+template <>
+std::span<const Field<ProcedureText>> fields<ProcedureText>() {
+  return procedure_table;
+}
+template <>
+std::span<const Field<StationText>> fields<StationText>() {
+  return station_table;
+}
+template <>
+std::span<const Field<ChangeTaskText>> fields<ChangeTaskText>() {
+  return change_task_table;
+}
+template <>
+std::span<const Field<QualificationText>> fields<QualificationText>() {
+  return qualification_table;
+}
+template <>
+std::span<const Field<WelderText>> fields<WelderText>() {
+  return welder_table;
+}
+
+}  // namespace seambook

@@ -1,0 +1,61 @@
+#include "read/rate_text.hpp"
+
+#include "read/opening.hpp"
+#include "read/rate_fields.hpp"
+
+namespace seambook {
+namespace {
+
+constexpr std::string_view term_words[] = {"iso", "aws"};
+
+/// `format` and `units` are taken before anything else, by read_opening.
+void opening_already_read(Reading&, Value, const FieldInfo&, RateText&) {}
+
+constexpr auto rate_table = std::to_array<Field<RateText>>({
+    {{.key = "format", .about = "the first key of every file: 1", .shape = Shape::count}, opening_already_read},
+    {{.key = "units", .about = "of bare numbers: {length: mm}", .shape = Shape::section, .inside = unit_fields},
+     opening_already_read},
+    field<&RateText::shop>("shop", "name of the shop"),
+    field<&RateText::currency>("currency", "ISO 4217 code: EUR"),
+    chosen_from(term_words, field<&RateText::terms>("terms", "iso or aws: the words in what is printed")),
+    field<&RateText::prices>("prices", "margin, contingency, minimum charge and terms"),
+    field<&RateText::overhead>("overhead", "{in_rate: true} or {added: 35 %}"),
+    field<&RateText::allowances>("allowances", "minutes that every weldment and joint pays"),
+    field<&RateText::checks>("checks", "thresholds of the warnings"),
+    field<&RateText::labour>("labour", "a list of labour grades"),
+    field<&RateText::handling>("handling", "a list of ways to turn a weldment"),
+    field<&RateText::processes>("processes", "a list of processes"),
+    field<&RateText::base_metals>("base_metals", "a list of base metals"),
+    field<&RateText::fillers>("fillers", "a list of fillers"),
+    field<&RateText::gases>("gases", "a list of gases"),
+    field<&RateText::finishes>("finishes", "a list of finishes"),
+    field<&RateText::preparations>("preparations", "a list of joint preparations"),
+    field<&RateText::procedures>("procedures", "a list of procedures"),
+    field<&RateText::stations>("stations", "a list of stations"),
+    field<&RateText::change_tasks>("change_tasks", "a list of what a change of set-up takes"),
+    field<&RateText::welders>("welders", "a list of welders"),
+});
+
+}  // namespace
+
+template <>
+std::span<const Field<RateText>> fields<RateText>() {
+  return rate_table;
+}
+
+std::vector<FieldInfo> rate_fields() { return infos_of<RateText>(); }
+
+RateText read_rates(std::span<const std::uint32_t> files, Diagnostics& diagnostics) {
+  RateText rates;
+  for (const std::uint32_t file : files) {
+    const std::optional<Tree> tree = parse_yaml(file, diagnostics);
+    if (!tree) continue;
+    Reading reading{diagnostics, {}};
+    const Value root(*tree, 0);
+    if (read_opening(reading, root)) read_fields(reading, root, rates);
+  }
+  if (!files.empty()) rates.place = {files.front(), 0, 0};
+  return rates;
+}
+
+}  // namespace seambook

@@ -1,0 +1,113 @@
+#include "read/takeoff.hpp"
+
+#include <algorithm>
+
+#include "read/job_fields.hpp"
+#include "text/csv.hpp"
+#include "text/number_words.hpp"
+
+namespace seambook {
+namespace {
+
+/// Builds a tree as the reader of YAML would from the same joints, so that one set of readers serves both.
+struct RowTree {
+  Tree tree;
+
+  std::uint32_t add(Kind kind, Place place, std::string_view text = {}) {
+    TreeNode node;
+    node.kind = kind;
+    node.line = place.line;
+    node.column = place.column;
+    node.offset = static_cast<std::uint32_t>(tree.arena.size());
+    node.length = static_cast<std::uint32_t>(text.size());
+    tree.arena += text;
+    tree.nodes.push_back(node);
+    return static_cast<std::uint32_t>(tree.nodes.size() - 1);
+  }
+
+  /// Hangs `node` behind `last`, or under `parent` when it is the first child.
+  void hang(std::uint32_t parent, std::uint32_t& last, std::uint32_t node) {
+    (last == TreeNode::none ? tree.nodes[parent].child : tree.nodes[last].next) = node;
+    last = node;
+  }
+};
+
+constexpr std::string_view separator_of(Shape shape) {
+  if (shape == Shape::span) return " / ";
+  if (shape == Shape::words) return " ";
+  return {};
+}
+
+std::uint32_t add_field(RowTree& rows, std::string_view text, Place place, const FieldInfo& info) {
+  const std::string_view separator = separator_of(info.shape);
+  if (separator.empty() || text.find(separator) == text.npos) return rows.add(Kind::scalar, place, text);
+  const std::uint32_t list = rows.add(Kind::list, place);
+  std::uint32_t last = TreeNode::none;
+  for (bool more = true; more;) {
+    const std::size_t end = text.find(separator);
+    more = end != text.npos;
+    const std::string_view piece = without_blanks_around(text.substr(0, end));
+    text.remove_prefix(more ? end + separator.size() : text.size());
+    if (!piece.empty() || info.shape == Shape::span) rows.hang(list, last, rows.add(Kind::scalar, place, piece));
+  }
+  return list;
+}
+
+std::uint32_t add_row(RowTree& rows, const std::vector<CsvField>& row, const std::vector<const FieldInfo*>& columns) {
+  const std::uint32_t map = rows.add(Kind::map, row.front().place);
+  std::uint32_t last = TreeNode::none;
+  for (std::size_t c = 0; c < columns.size() && c < row.size(); ++c) {
+    const std::string_view text = without_blanks_around(row[c].text);
+    if (!columns[c] || text.empty()) continue;
+    rows.hang(map, last, rows.add(Kind::scalar, row[c].place, columns[c]->key));
+    rows.hang(map, last, add_field(rows, text, row[c].place, *columns[c]));
+  }
+  return map;
+}
+
+/// What each column holds; nothing for a heading that was refused.
+std::vector<const FieldInfo*> match_headings(Reading& reading, const std::vector<CsvField>& headings,
+                                             const std::vector<FieldInfo>& keys) {
+  std::vector<std::string_view> known;
+  for (const FieldInfo& info : keys)
+    if (info.shape != Shape::section && info.shape != Shape::sections) known.push_back(info.key);
+  std::vector<const FieldInfo*> columns;
+  for (const CsvField& heading : headings) {
+    const std::string_view word = without_blanks_around(heading.text);
+    const FieldInfo* found = nullptr;
+    for (const FieldInfo& info : keys)
+      if (info.key == word && std::find(known.begin(), known.end(), word) != known.end()) found = &info;
+    const auto earlier = std::find(columns.begin(), columns.end(), found);
+    if (!found) {
+      refuse_unknown_heading(reading, heading.place, word, known);
+    } else if (earlier != columns.end()) {
+      refuse_second(reading, heading.place, *found,
+                    headings[static_cast<std::size_t>(earlier - columns.begin())].place);
+      found = nullptr;
+    }
+    columns.push_back(found);
+  }
+  return columns;
+}
+
+}  // namespace
+
+std::vector<JointText> read_takeoff(Reading& reading, std::uint32_t file) {
+  std::vector<JointText> joints;
+  const std::optional<CsvTable> table = parse_csv(file, reading.diagnostics);
+  if (!table) return joints;
+  const std::vector<FieldInfo> keys = infos_of<JointText>();
+  const std::vector<const FieldInfo*> columns = match_headings(reading, table->headings, keys);
+  if (table->rows.empty()) reading.diagnostics.error({file, 0, 0}, "the take-off lists no joint");
+  RowTree rows;
+  rows.tree.file = file;
+  for (const std::vector<CsvField>& row : table->rows) {
+    const std::uint32_t map = add_row(rows, row, columns);
+    read_fields(reading, Value(rows.tree, map), joints.emplace_back());
+    rows.tree.nodes.clear();
+    rows.tree.arena.clear();
+  }
+  return joints;
+}
+
+}  // namespace seambook
