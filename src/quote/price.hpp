@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "estimate/figures.hpp"
 #include "quote/figures.hpp"
 #include "resolve/rate_book.hpp"
 #include "trade/economics.hpp"
@@ -27,6 +28,11 @@ inline constexpr std::size_t cost_kinds = 11;
 inline constexpr std::array<const char*, cost_kinds> cost_kind_words = {
     "labour",     "set-up labour", "equipment", "filler",       "gas",  "power",
     "wear parts", "base metal",    "cutting",   "outside work", "other"};
+
+inline CostKind cost_kind(BoughtKind kind) {
+  constexpr std::array kinds = {CostKind::base_metal, CostKind::cutting, CostKind::outside, CostKind::other};
+  return kinds[static_cast<std::size_t>(kind)];
+}
 
 /// Costs by kind, and the policy that makes a price of them.
 template <class N>

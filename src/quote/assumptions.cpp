@@ -1,0 +1,99 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "quote/lift.hpp"
+#include "quote/quote.hpp"
+
+namespace seambook {
+namespace {
+
+/// Sources of the inputs on a tape that some operation reads.
+void collect(const Tape& tape, std::vector<SourceId>& out) {
+  std::vector<bool> read(tape.nodes.size(), false);
+  for (const TapeNode& node : tape.nodes) {
+    for (int k = 0; k < operand_count(node.op); ++k) read[node.operands[k]] = true;
+  }
+  for (std::size_t i = 0; i < tape.nodes.size(); ++i) {
+    const TapeNode& node = tape.nodes[i];
+    if (node.op != Op::input || !read[i]) continue;
+    const SourceId source = tape.labels[node.label].source;
+    if (source < first_job_source) out.push_back(source);
+  }
+}
+
+void sort_unique(std::vector<SourceId>& ids) {
+  std::sort(ids.begin(), ids.end());
+  ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
+}
+
+const char* basis_word(Basis basis) {
+  switch (basis) {
+    case Basis::published:
+      return "published";
+    case Basis::common_practice:
+      return "common practice";
+    case Basis::assumption:
+      break;
+  }
+  return "assumption";
+}
+
+void collect_rows(const RateBook& book, const Job& job, std::vector<SourceId>& out) {
+  Tape tape;
+  for (const Joint& joint : job.joints) {
+    tape.clear();
+    row_figures(lift_row<Traced>(gather_row(book, job, joint), &tape));
+    collect(tape, out);
+    if (out.size() > 100'000) sort_unique(out);
+  }
+  for (const Weldment& weldment : job.weldments) {
+    tape.clear();
+    const WeldmentRow row = gather_weldment(book, job, weldment);
+    weldment_figures(lift_weldment<Traced>(row.inputs, 0, &tape), row.loaded_rate, row.metal_by_mass, 0);
+    collect(tape, out);
+  }
+}
+
+}  // namespace
+
+std::vector<SourceId> used_sources(const RateBook& book, const Job& job, const std::vector<SetupRow>& setups) {
+  std::vector<SourceId> out;
+  collect_rows(book, job, out);
+  Tape tape;
+  for (const SetupRow& row : setups) {
+    setup_figures(lift_setup<Traced>(row.inputs, 0, &tape), 0);
+  }
+  const auto policy = {book.prices.contingency, book.prices.by_margin ? book.prices.margin : book.prices.markup};
+  for (const Known<dim::ratio>& share : policy) out.push_back(share.si.source);
+  out.push_back(book.prices.minimum_charge.si.source);
+  if (book.overhead_added) out.push_back(book.overhead_added->si.source);
+  collect(tape, out);
+  sort_unique(out);
+  if (!out.empty() && out.front() == no_source) out.erase(out.begin());
+  return out;
+}
+
+std::vector<std::string> assumptions(const RateBook& book, const Job& job) {
+  std::vector<std::string> out = job.assumptions;
+  std::vector<SourceId> used = used_sources(book, job, {});
+  for (const SourceId id : used) {
+    const RateSource& source = book.sources[id];
+    std::string line = fmt::format("{}: {} ({})", source.entry, basis_word(source.basis), source.words);
+    if (std::find(out.begin(), out.end(), line) == out.end()) out.push_back(std::move(line));
+  }
+  if (!book.allowances.personal_covers.empty()) {
+    out.push_back("The personal allowance covers: " + book.allowances.personal_covers + ".");
+  }
+  out.emplace_back(
+      "Labour is by elements: every attended minute is itemised, then the personal allowance added; no operating "
+      "factor is used.");
+  out.emplace_back(
+      "Set-ups are those of this job alone, from the station's stated state, once a lot; their times hold their own "
+      "rest.");
+  out.emplace_back(
+      "Rounding: the unit price is rounded once to the currency's minor unit, half away from zero, then multiplied.");
+  return out;
+}
+
+}  // namespace seambook

@@ -1,0 +1,65 @@
+#include "quote/lift.hpp"
+#include "quote/quote.hpp"
+
+namespace seambook {
+namespace {
+
+std::size_t kind_index(CostKind kind) { return static_cast<std::size_t>(kind); }
+
+void add(Money<Sourced>& sum, double money) { sum = {{sum.si.value + money, summed}}; }
+
+/// A bought line in its column: what every piece takes counts with the weldments in a piece.
+void add_bought(const Bought& line, double weldments, QuoteInputs<Sourced>& in) {
+  const double price = line.price.si.value;
+  switch (line.scaling) {
+    case Scaling::each:
+      add(in.each[kind_index(cost_kind(line.kind))], price * weldments);
+      break;
+    case Scaling::per_lot:
+      add(in.lot[kind_index(cost_kind(line.kind))], price);
+      break;
+    case Scaling::once:
+      add(in.once[kind_index(cost_kind(line.kind))], price);
+      break;
+  }
+}
+
+}  // namespace
+
+QuoteInputs<Sourced> quote_inputs(const RateBook& book, const Job& job, const Estimate& estimate,
+                                  const std::vector<SetupRow>& setups) {
+  QuoteInputs<Sourced> in;
+  Totals welding;
+  for (const RowFigures<double>& row : estimate.joints) welding += joint_totals(row);
+  add(in.each[kind_index(CostKind::labour)], welding.labour.si);
+  add(in.each[kind_index(CostKind::equipment)], welding.equipment.si);
+  add(in.each[kind_index(CostKind::filler)], welding.filler_cost.si);
+  add(in.each[kind_index(CostKind::gas)], welding.gas_cost.si);
+  add(in.each[kind_index(CostKind::power)], welding.power.si);
+  add(in.each[kind_index(CostKind::wear)], welding.wear.si);
+  for (std::size_t w = 0; w < job.weldments.size(); ++w) {
+    const WeldmentFigures<double>& figures = estimate.weldments[w];
+    add(in.each[kind_index(CostKind::labour)], figures.labour_cost.si);
+    add(in.each[kind_index(CostKind::equipment)], figures.equipment_cost.si);
+    if (job.weldments[w].metal_by_mass) add(in.each[kind_index(CostKind::base_metal)], figures.metal_cost.si);
+    for (const Bought& line : job.weldments[w].bought) add_bought(line, job.weldments[w].count.si.value, in);
+  }
+  for (const Bought& line : job.bought) add_bought(line, 1, in);
+  for (const SetupRow& row : setups) {
+    const SetupFigures<double> figures = setup_figures(lift_setup<double>(row.inputs, 0), 0);
+    add(in.lot[kind_index(CostKind::set_up)], figures.labour_cost.si);
+    add(in.lot[kind_index(CostKind::equipment)], figures.equipment_cost.si);
+  }
+  in.overhead_added = book.overhead_added.has_value();
+  if (book.overhead_added) in.overhead = *book.overhead_added;
+  in.contingency = book.prices.contingency;
+  in.margin = book.prices.margin;
+  in.markup = book.prices.markup;
+  in.by_margin = book.prices.by_margin;
+  in.minimum_charge = book.prices.minimum_charge;
+  in.has_minimum = book.prices.minimum_charge.si.source != no_source;
+  in.digits = book.minor_digits;
+  return in;
+}
+
+}  // namespace seambook
