@@ -1,5 +1,6 @@
 #include "text/tree.hpp"
 
+#include <yaml-cpp/emitterstyle.h>
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/mark.h>
@@ -64,17 +65,17 @@ class TreeEvents final : public YAML::EventHandler {
     add_scalar(build_, spot, value, tag == "?");
   }
   void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
-                       YAML::EmitterStyle::value) override {
+                       YAML::EmitterStyle::value style) override {
     const Spot spot = noted(mark);
     refuse_properties(spot, tag, anchor, true);
-    open_node(build_, spot, Kind::list);
+    open_node(build_, spot, Kind::list, style == YAML::EmitterStyle::Flow);
   }
   void OnSequenceEnd() override { close_node(build_); }
   void OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
-                  YAML::EmitterStyle::value) override {
+                  YAML::EmitterStyle::value style) override {
     const Spot spot = noted(mark);
     refuse_properties(spot, tag, anchor, true);
-    open_node(build_, spot, Kind::map);
+    open_node(build_, spot, Kind::map, style == YAML::EmitterStyle::Flow);
   }
   void OnMapEnd() override { close_node(build_); }
 
@@ -99,13 +100,12 @@ class TreeEvents final : public YAML::EventHandler {
 };
 
 /// An unclosed list or map in brackets: at its opening, unless the parser gave up in the same line before its end.
-TextRefused unclosed_bracket(TreeBuild& build, Place gave_up, bool at_end) {
-  const Place opening = Value(build.tree, build.open.back().node).place();
-  const std::string brackets = build.open.back().map ? "{}" : "[]", closing = std::string("'") + brackets[1] + "'";
+TextRefused unclosed_bracket(Place opening, char bracket, Place gave_up, bool at_end) {
+  const std::string closing = bracket == '{' ? "'}'" : "']'";
   if (!at_end && opening.line == gave_up.line)
     return {gave_up, "a ',' or " + closing + " is missing before this", "put a text with such marks in quotes"};
   const std::string before = at_end ? "the end of the file" : "line " + std::to_string(gave_up.line);
-  return {opening, std::string("this '") + brackets[0] + "' is not closed",
+  return {opening, std::string("this '") + bracket + "' is not closed",
           "a ',' or " + closing + " is missing before " + before};
 }
 
@@ -118,8 +118,17 @@ TextRefused syntax_fault(TreeBuild& build, const YAML::Exception& fault, Spot la
   if (complaint == YAML::ErrorMsg::EOF_IN_SCALAR || complaint == YAML::ErrorMsg::DOC_IN_SCALAR)
     if (const std::optional<Spot> opening = unclosed_quote_after(build.text, last_event))
       return quote_not_closed(build, *opening);
-  if (complaint.find("flow not found") != complaint.npos && !build.open.empty())
-    return unclosed_bracket(build, gave_up, fault.mark.is_null() || spot.byte == 0 || spot.byte >= build.text.size());
+  const bool at_end = fault.mark.is_null() || spot.byte == 0 || spot.byte >= build.text.size();
+  if (complaint.find("flow not found") != complaint.npos || complaint == YAML::ErrorMsg::BLOCK_ENTRY ||
+      complaint == YAML::ErrorMsg::MAP_VALUE) {
+    if (!build.open.empty() && build.open.back().brackets)
+      return unclosed_bracket(Value(build.tree, build.open.back().node).place(), build.open.back().map ? '{' : '[',
+                              gave_up, at_end);
+    // The parser reads ahead, so the bracket may stand after the last thing it told of.
+    const std::optional<Spot> opening = open_bracket_between(build.text, last_event, spot.byte);
+    if (opening && opening->line < spot.line)
+      return unclosed_bracket(place_of(build, *opening), build.text[opening->byte], gave_up, at_end);
+  }
   SyntaxWords words = syntax_words(complaint);
   return {gave_up, std::move(words.message), std::move(words.hint)};
 }

@@ -30,6 +30,15 @@ void refuse_tab_before(TreeBuild& build, Spot spot) {
   collect_fault(build, place_of(build, at), "a tab in the indentation", "indent with spaces");
 }
 
+bool key_comes_next(const TreeBuild& build) {
+  return !build.open.empty() && build.open.back().map && build.open.back().key_next;
+}
+
+void refuse_key(TreeBuild& build, Place place) {
+  build.readable = false;
+  collect_fault(build, place, "a key that is no word", "write 'key: value'; an empty, list or map key is not read");
+}
+
 /// Makes a node and hangs it behind its elder sibling, or under its parent as the first.
 std::uint32_t add_node(TreeBuild& build, Place place, Kind kind) {
   Tree& tree = build.tree;
@@ -40,12 +49,7 @@ std::uint32_t add_node(TreeBuild& build, Place place, Kind kind) {
   OpenNode& parent = build.open.back();
   (parent.last == TreeNode::none ? tree.nodes[parent.node].child : tree.nodes[parent.last].next) = index;
   parent.last = index;
-  const bool key = parent.map && parent.key_next;
   parent.key_next = !parent.key_next;
-  if (key && kind != Kind::scalar) {
-    build.readable = false;
-    collect_fault(build, place, "a key that is no word", "write 'key: value'; an empty, list or map key is not read");
-  }
   return index;
 }
 
@@ -63,13 +67,8 @@ void check_quotes(TreeBuild& build, Spot spot, Place place, std::string_view val
   const char quote = byte_at(build, spot.byte);
   if (quote != '\'' && quote != '"') return;
   const QuoteWalk walk = walk_quote(build.text, spot.byte);
-  if (!walk.closed) {
-    build.readable = false;
-    TextRefused fault = quote_not_closed(build, spot);
-    collect_fault(build, fault.place, std::move(fault.message), std::move(fault.hint));
-  } else if (walk.line_ends > 0) {
-    build.long_quote = LongQuote{place, place.line + walk.line_ends};
-  }
+  if (!walk.closed) throw quote_not_closed(build, spot);
+  if (walk.line_ends > 0) build.long_quote = LongQuote{place, place.line + walk.line_ends};
   if (walk.escapes && holds_control(value))
     collect_fault(build, place, "an escape that makes a control character", "write '\\\\' for a backslash");
 }
@@ -134,20 +133,27 @@ void add_scalar(TreeBuild& build, Spot spot, std::string_view value, bool plain)
   if (!plain) check_quotes(build, spot, place, value);
 }
 
-void add_nothing(TreeBuild& build, Spot spot) { add_node(build, place_of_nothing(build, spot), Kind::nothing); }
+void add_nothing(TreeBuild& build, Spot spot) {
+  const Place place = place_of_nothing(build, spot);
+  if (key_comes_next(build)) refuse_key(build, place);
+  add_node(build, place, Kind::nothing);
+}
 
-void open_node(TreeBuild& build, Spot spot, Kind kind) {
+void open_node(TreeBuild& build, Spot spot, Kind kind, bool brackets) {
   const Place place = place_of(build, spot);
   if (build.open.size() >= limit::depth)
     throw TextRefused{place, "too many lists and maps inside each other", "at most 32 levels are read"};
   refuse_tab_before(build, spot);
+  const bool key = key_comes_next(build);
   const std::uint32_t index = add_node(build, place, kind);
-  build.open.push_back({index, TreeNode::none, kind == Kind::map, true});
+  build.open.push_back({index, TreeNode::none, kind == Kind::map, true, brackets, key});
 }
 
 void close_node(TreeBuild& build) {
   const OpenNode closed = build.open.back();
   build.open.pop_back();
+  // Only now: the parser takes a list or map whose bracket is never closed for a key.
+  if (closed.key) refuse_key(build, Value(build.tree, closed.node).place());
   if (!closed.map) return;
   build.faults += drop_repeated_keys(build.tree, closed.node, build.diagnostics);
   if (build.faults > most_tree_faults)

@@ -25,7 +25,7 @@ struct TextRefused {
 /// A list or map whose end has not come yet.
 struct OpenNode {
   std::uint32_t node = 0, last = TreeNode::none;
-  bool map = false, key_next = true;
+  bool map = false, key_next = true, brackets = false, key = false;
 };
 
 /// A quoted text over several lines; when a syntax fault follows on its last line, its quote was meant to close
@@ -53,7 +53,8 @@ TreeBuild start_tree(std::uint32_t file, std::string_view text, bool ascii, Diag
 Place place_of(TreeBuild&, Spot);
 void add_scalar(TreeBuild&, Spot, std::string_view value, bool plain);
 void add_nothing(TreeBuild&, Spot);
-void open_node(TreeBuild&, Spot, Kind);
+/// `brackets`: written as [...] or {...}.
+void open_node(TreeBuild&, Spot, Kind, bool brackets);
 void close_node(TreeBuild&);
 /// Aliases, anchors, tags: `what` is the word for them. The value itself is kept where there is one.
 void refuse_mark(TreeBuild&, Spot, const char* what);

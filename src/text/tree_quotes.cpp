@@ -1,5 +1,8 @@
 #include "text/tree_quotes.hpp"
 
+#include <algorithm>
+#include <vector>
+
 namespace seambook {
 namespace {
 
@@ -9,6 +12,16 @@ constexpr std::string_view before_a_value = ":,[{-?";
 bool opens_text(std::string_view text, std::size_t at) {
   while (at > 0 && (text[at - 1] == ' ' || text[at - 1] == '\t')) --at;
   return at == 0 || text[at - 1] == '\n' || before_a_value.find(text[at - 1]) != before_a_value.npos;
+}
+
+bool opens_quote(std::string_view text, std::size_t at) {
+  return (text[at] == '"' || text[at] == '\'') && opens_text(text, at);
+}
+
+void step_over(Spot& spot, std::string_view text) {
+  const bool line_feed = text[spot.byte++] == '\n';
+  spot.line += line_feed ? 1 : 0;
+  spot.column = line_feed ? 0 : spot.column + 1;
 }
 
 }  // namespace
@@ -35,18 +48,31 @@ QuoteWalk walk_quote(std::string_view text, std::size_t opening) {
 }
 
 std::optional<Spot> unclosed_quote_after(std::string_view text, Spot event) {
-  Spot spot = event;
-  std::size_t inside_until = 0;  // closed quotes hold no openings
-  for (; spot.byte < text.size(); ++spot.byte, ++spot.column) {
-    const char c = text[spot.byte];
-    if ((c == '"' || c == '\'') && spot.byte >= inside_until && opens_text(text, spot.byte)) {
-      const QuoteWalk walk = walk_quote(text, spot.byte);
-      if (!walk.closed) return spot;
-      inside_until = walk.end;
-    }
-    if (c == '\n') spot = {spot.byte, spot.line + 1, static_cast<std::uint32_t>(-1)};
+  for (Spot spot = event; spot.byte < text.size(); step_over(spot, text)) {
+    if (!opens_quote(text, spot.byte)) continue;
+    const QuoteWalk walk = walk_quote(text, spot.byte);
+    if (!walk.closed) return spot;
+    while (spot.byte + 1 < walk.end) step_over(spot, text);
   }
   return std::nullopt;
+}
+
+std::optional<Spot> open_bracket_between(std::string_view text, Spot event, std::size_t end) {
+  std::vector<Spot> open;
+  for (Spot spot = event; spot.byte < std::min(end, text.size()); step_over(spot, text)) {
+    const char c = text[spot.byte];
+    if (opens_quote(text, spot.byte)) {
+      const std::size_t quote_end = std::min(walk_quote(text, spot.byte).end, end);
+      while (spot.byte + 1 < quote_end) step_over(spot, text);
+    } else if (c == '#' && (spot.byte == 0 || text[spot.byte - 1] <= ' ')) {
+      while (spot.byte + 1 < std::min(end, text.size()) && text[spot.byte + 1] != '\n') step_over(spot, text);
+    } else if ((c == '[' || c == '{') && (!open.empty() || opens_text(text, spot.byte))) {
+      open.push_back(spot);
+    } else if ((c == ']' || c == '}') && !open.empty()) {
+      open.pop_back();
+    }
+  }
+  return open.empty() ? std::nullopt : std::optional(open.back());
 }
 
 TextRefused quote_not_closed(TreeBuild& build, Spot opening) {
