@@ -1,0 +1,86 @@
+// A job while it is resolved: the numbers taken so far with their places, and where its faults go.
+#pragma once
+
+#include <array>
+#include <set>
+
+#include "resolve/faults.hpp"
+#include "resolve/job.hpp"
+#include "resolve/names.hpp"
+
+namespace seambook {
+
+struct JobDraft {
+  const RateBook& book;
+  Diagnostics& diagnostics;
+  ReadingFaults faults;
+  Job job;
+  std::set<Place> refused;  // words that many joints inherit are refused once
+};
+
+/// What a joint may inherit from, nearest first: the joint, its weldment, the job.
+using DefaultLevels = std::array<const JointDefaults*, 3>;
+inline constexpr std::size_t joint_level = 0, nowhere_stated = 3;
+
+struct InheritedWord {
+  const Word* word = nullptr;  // null: nowhere stated
+  std::size_t level = nowhere_stated;
+};
+InheritedWord inherited(const DefaultLevels&, std::optional<Word> JointDefaults::*member);
+
+SourceId add_job_source(JobDraft&, Place);
+/// Marks the number as one that must be resolved again when it changes; numbers of the rate book stay as they are.
+void freeze(JobDraft&, const Sourced&);
+Place place_of(const JobDraft&, const Sourced&);
+/// Adds a sentence to the assumptions, once.
+void assume(JobDraft&, std::string words);
+/// An error at an entry that lacks something; silent when the entry was misread.
+void refuse_lack(JobDraft&, Place entry, std::string message, std::string hint = {});
+
+/// Absent: zero without a source.
+template <Dim D>
+Known<D> stated(JobDraft& draft, const Maybe<D>& written) {
+  if (!written) return {};
+  return {Sourced{written->value.si, add_job_source(draft, written->place)}};
+}
+Known<dim::ratio> stated_count(JobDraft&, const Whole&);
+/// 1 at `place` when nothing was stated.
+Known<dim::ratio> count_or_one(JobDraft&, const std::optional<Whole>&, Place place);
+
+template <Dim D>
+bool given(const Known<D>& known) {
+  return known.si.source != no_source;
+}
+
+/// Entries of the rate book by name; a word is refused once, however many joints inherit it.
+template <class Entry>
+std::optional<std::size_t> find_in_book(JobDraft& draft, const std::vector<Entry>& entries, std::string Entry::*name,
+                                        const Word& word, std::string_view kind) {
+  if (draft.refused.contains(word.place)) return std::nullopt;
+  const auto found = find_name(draft.diagnostics, entries, name, word, kind);
+  if (!found) draft.refused.insert(word.place);
+  return found;
+}
+/// By its name or one of its other names.
+std::optional<std::size_t> find_base_metal(JobDraft&, const Word&);
+
+/// The thinner of the two members.
+Length<> thinner_member(const Joint&);
+
+// The parts of a joint, each in a file by topic. They leave what they cannot resolve absent, with an error.
+void resolve_sizes(JobDraft&, const JointText&, Joint&);
+void resolve_preparation(JobDraft&, const JointText&, Joint&);
+void resolve_passes(JobDraft&, const JointText&, const DefaultLevels&, Joint&);
+/// Why the procedure should not be used for what is asked; empty when it suits. Its size does not count.
+std::vector<std::string> reasons_against(const RateBook&, const Procedure&, const ChoiceRequest&);
+/// Appends the joints of a weldment. `weldment` is its index.
+void resolve_joints(JobDraft&, const WeldmentText&, const JointDefaults& of_job, std::size_t weldment);
+void resolve_precedence(JobDraft&, const WeldmentText&, const Weldment&);
+void resolve_weldment(JobDraft&, const JobText&, const WeldmentText&, Weldment&);
+std::vector<Bought> resolve_bought(JobDraft&, const std::vector<BoughtText>&);
+/// Base metal must be priced in exactly one of the ways there are.
+void resolve_metal_price(JobDraft&, const JobText&, const WeldmentText&, Weldment&);
+/// Warns of work for which the rate book lists no welder.
+void check_welders(JobDraft&);
+
+}  // namespace seambook
