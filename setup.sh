@@ -47,9 +47,10 @@ install_missing() {
     fail "this installs Debian packages, and there is no apt-get here. Install what these hold, then run
   cmake --workflow --preset release:
   $*"
-  local wanted
-  mapfile -t wanted < <(missing "$@")
-  [[ ${#wanted[@]} -gt 0 ]] || return 0
+  local names wanted
+  names=$(missing "$@")
+  [[ -n $names ]] || return 0
+  mapfile -t wanted <<<"$names"
   [[ $EUID -eq 0 ]] || command -v sudo >/dev/null ||
     fail "packages are missing, and only root may install them; there is no sudo. As root, run
   apt-get update && apt-get install --no-install-recommends ${wanted[*]}
@@ -91,7 +92,7 @@ demo() {
   shopt -s nullglob
   local jobs=(jobs/*.yaml) status=0
   [[ ${#jobs[@]} -gt 0 ]] || fail "no example job in jobs/"
-  touch build/demo-began
+  touch -d '1 second ago' build/demo-began
   build/release/seambook quote "${jobs[@]}" --out out --force || status=$?
   local written
   written=$(find out -name '*.xlsx' -newer build/demo-began | sort)
