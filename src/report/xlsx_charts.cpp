@@ -70,6 +70,7 @@ void style_axes(lxw_chart* chart, const Chart& given, lxw_chart_font& font) {
   style_axis(values, font, true);
   if (!given.value_axis.empty()) chart_axis_set_name(values, as_text(given.value_axis).c_str());
   if (upright) {
+    chart_axis_set_interval_unit(categories, 1);  // every bar has its name
     chart_axis_set_reverse(categories);
     chart_axis_set_crossing_max(categories);  // keeps the values' axis at the bottom
   }

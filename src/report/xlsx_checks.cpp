@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <optional>
 #include <set>
@@ -176,9 +177,12 @@ void check_book(const Workbook& workbook) {
   for (const std::string* text : {&workbook.title, &workbook.author, &workbook.subject}) {
     check_text({{}, {}, "document properties"}, *text, message_limit);
   }
-  const bool date = workbook.year >= 1980 && workbook.year <= 9999 && workbook.month >= 1 && workbook.month <= 12 &&
-                    workbook.day >= 1 && workbook.day <= 31;
-  if (!date) refuse({{}, {}, "document properties"}, "the date of creation is no date");
+  const std::chrono::year_month_day date{std::chrono::year(workbook.year),
+                                         std::chrono::month(static_cast<unsigned>(workbook.month)),
+                                         std::chrono::day(static_cast<unsigned>(workbook.day))};
+  if (!date.ok() || workbook.year < 1980 || workbook.year > 9999) {
+    refuse({{}, {}, "document properties"}, "the date of creation is not in the calendar");
+  }
   if (workbook.sheets.empty()) refuse({{}, {}, "workbook"}, "there is no sheet");
 }
 

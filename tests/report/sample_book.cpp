@@ -53,6 +53,7 @@ Sheet rates_sheet() {
       {8, 0, "The travel speed of the lifting lugs lies above what the deposition rate allows.", Look::warning, ""},
       {9, 0, "=1+1", Look::text, ""},
       {10, 0, "_x0041_ & <b>", Look::text, ""},
+      {10, 1, Formula{"A11", "_x0041_ & <b>"}, Look::text, ""},
       {11, 0, "+A1", Look::text, ""},
       {12, 0, "@x", Look::text, ""},
   };

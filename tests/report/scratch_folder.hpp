@@ -1,0 +1,29 @@
+// An empty folder for a test to write to, gone with everything in it at the end of the scope.
+#pragma once
+
+#include <stdlib.h>
+
+#include <cerrno>
+#include <filesystem>
+#include <string>
+#include <system_error>
+
+namespace seambook {
+
+struct ScratchFolder {
+  std::filesystem::path path;
+
+  ScratchFolder() {
+    std::string pattern = (std::filesystem::temp_directory_path() / "seambook-test-XXXXXX").string();
+    if (::mkdtemp(pattern.data()) == nullptr) throw std::system_error(errno, std::generic_category(), pattern);
+    path = pattern;
+  }
+  ~ScratchFolder() {
+    std::error_code ignored;
+    std::filesystem::remove_all(path, ignored);
+  }
+  ScratchFolder(const ScratchFolder&) = delete;
+  ScratchFolder& operator=(const ScratchFolder&) = delete;
+};
+
+}  // namespace seambook

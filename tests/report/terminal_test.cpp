@@ -1,0 +1,45 @@
+#include "report/terminal.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace seambook;
+
+TEST_CASE("a table is aligned and its total set apart") {
+  TextTable table;
+  table.headings = {"joint", "min", "note"};
+  table.right_aligned = {false, true};
+  table.rows = {{"J1", "9.5", "fillet"}, {"J2", "110.0", ""}, {"total", "119.5"}};
+  table.rule_before_row = 2;
+  CHECK(render(table) ==
+        "joint    min  note\n"
+        "-----  -----  ------\n"
+        "J1       9.5  fillet\n"
+        "J2     110.0\n"
+        "-----  -----  ------\n"
+        "total  119.5\n");
+}
+
+TEST_CASE("a table without headings has no heading line") {
+  TextTable table;
+  table.rows = {{"a", "b"}, {"ccc", "d"}};
+  CHECK(render(table) == "a    b\nccc  d\n");
+  CHECK(render({}).empty());
+}
+
+TEST_CASE("columns keep in line with wide and combining characters") {
+  TextTable table;
+  table.right_aligned = {false, true};
+  // U+9AD8 U+3055 takes four columns; e with a combining acute accent takes one.
+  table.rows = {{"高さ", "1"}, {"e\u0301", "2"}, {"Øå", "3"}, {"plain", "4"}};
+  CHECK(render(table) == "高さ   1\ne\u0301      2\nØå     3\nplain  4\n");
+  CHECK(display_width("高さ") == 4);
+  CHECK(display_width("e\u0301") == 1);
+  CHECK(display_width("") == 0);
+}
+
+TEST_CASE("nothing in a cell commands the terminal") {
+  TextTable table;
+  table.headings = {"a\nb"};
+  table.rows = {{"\x1B[2Jx"}, {"\xC2\x9B"}, {"\xFFz"}, {"tab\there"}, {std::string("n\0l", 3)}, {"\u202Egnp"}};
+  CHECK(render(table) == "a?b\n--------\n?[2Jx\n?\n?z\ntab?here\nn?l\n?gnp\n");
+}
