@@ -4,16 +4,14 @@
 
 #include "quote/lift.hpp"
 #include "quote/quote.hpp"
+#include "resolve/shown.hpp"
 
 namespace seambook {
 namespace {
 
 /// Sources of the inputs on a tape that some operation reads.
 void collect(const Tape& tape, std::vector<SourceId>& out) {
-  std::vector<bool> read(tape.nodes.size(), false);
-  for (const TapeNode& node : tape.nodes) {
-    for (int k = 0; k < operand_count(node.op); ++k) read[node.operands[k]] = true;
-  }
+  const std::vector<bool> read = read_nodes(tape);
   for (std::size_t i = 0; i < tape.nodes.size(); ++i) {
     const TapeNode& node = tape.nodes[i];
     if (node.op != Op::input || !read[i]) continue;
@@ -25,18 +23,6 @@ void collect(const Tape& tape, std::vector<SourceId>& out) {
 void sort_unique(std::vector<SourceId>& ids) {
   std::sort(ids.begin(), ids.end());
   ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
-}
-
-const char* basis_word(Basis basis) {
-  switch (basis) {
-    case Basis::published:
-      return "published";
-    case Basis::common_practice:
-      return "common practice";
-    case Basis::assumption:
-      break;
-  }
-  return "assumption";
 }
 
 void collect_rows(const RateBook& book, const Job& job, std::vector<SourceId>& out) {
@@ -79,7 +65,7 @@ std::vector<std::string> assumptions(const RateBook& book, const Job& job) {
   std::vector<SourceId> used = used_sources(book, job, {});
   for (const SourceId id : used) {
     const RateSource& source = book.sources[id];
-    std::string line = fmt::format("{}: {} ({})", source.entry, basis_word(source.basis), source.words);
+    std::string line = fmt::format("{}: {} ({})", source.entry, basis_in_words(source.basis), source.words);
     if (std::find(out.begin(), out.end(), line) == out.end()) out.push_back(std::move(line));
   }
   if (!book.allowances.personal_covers.empty()) {

@@ -29,6 +29,14 @@ int operand_count(Op op) {
   }
 }
 
+std::vector<bool> read_nodes(const Tape& tape) {
+  std::vector<bool> read(tape.nodes.size(), false);
+  for (const TapeNode& node : tape.nodes) {
+    for (int k = 0; k < operand_count(node.op); ++k) read[node.operands[k]] = true;
+  }
+  return read;
+}
+
 std::vector<double> sweep(const Tape& tape, const std::vector<Seed>& seeds) {
   std::vector<double> adjoint(tape.nodes.size(), 0.0);
   for (const Seed& seed : seeds) adjoint[seed.node] += seed.weight;

@@ -64,6 +64,8 @@ struct Tape {
 
 /// How many of `operands` an operation uses.
 int operand_count(Op);
+/// For each node, whether some operation reads it.
+std::vector<bool> read_nodes(const Tape&);
 
 /// Derivative of one result, or of a weighted sum of results, by every node: one backward sweep. Whole-number steps and
 /// rounding count as flat and exact respectively: whole_up and whole_down have no gradient, round_decimal passes it on.

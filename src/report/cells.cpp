@@ -1,0 +1,126 @@
+#include "report/cells.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace seambook {
+namespace {
+
+Sheet& sheet_named(std::vector<Sheet>& sheets, const std::string& name) {
+  return *std::find_if(sheets.begin(), sheets.end(), [&](const Sheet& s) { return s.name == name; });
+}
+
+bool is_money(const Unit& unit) { return std::string_view(unit.word) == unit::money.word; }
+
+/// Bounds that an estimator's change has to keep: what a rerun would accept.
+Validation admitted(std::uint32_t row, std::uint16_t column, const Figure& figure) {
+  Validation v{row, column, 0, 1e6, false, {}};
+  if (figure.unit.si == 1 && figure.decimals == 0) {
+    v.whole = true;
+    v.minimum = 1;
+  }
+  if (&figure == &fig::sides) v.maximum = 2;
+  v.message = fmt::format("{}, {:g} to {:g} {}", figure.words, v.minimum, v.maximum, figure.unit.word);
+  return v;
+}
+
+void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const Label& label, double value,
+               std::uint32_t row, std::uint16_t column) {
+  const Figure& figure = *label.figure;
+  const double shown = value / figure.unit.si;
+  if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) {
+    Tape one;  // a lone input, rendered in the column's unit
+    one.labels.push_back(label);
+    const std::uint32_t leaf = one.add({.value = value, .label = 1, .op = Op::input});
+    const std::uint32_t link = one.add({.value = value, .operands = {leaf}, .op = Op::named});
+    const std::string text =
+        formula(one, link, figure.unit.si, [&](const Tape&, std::uint32_t) { return home->second; });
+    put_formula(sheet, row, column, {text, shown}, figure.decimals);
+    return;
+  }
+  const bool frozen = label.source < first_job_source || job.sources[label.source - first_job_source].frozen;
+  put_number(sheet, row, column, shown, figure.decimals, frozen ? Look::frozen : Look::input);
+  if (!frozen) sheet.validations.push_back(admitted(row, column, figure));
+}
+
+}  // namespace
+
+void put(Sheet& sheet, std::uint32_t row, std::uint16_t column, std::string text, Look look) {
+  sheet.cells.push_back({row, column, std::move(text), look, {}});
+}
+void put_number(Sheet& sheet, std::uint32_t row, std::uint16_t column, double value, int decimals, Look look) {
+  sheet.cells.push_back({row, column, value, look, number_format(decimals)});
+}
+void put_formula(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula formula, int decimals, Look look) {
+  sheet.cells.push_back({row, column, std::move(formula), look, number_format(decimals, decimals == 2)});
+}
+
+std::string number_format(int decimals, bool money) {
+  std::string code = money ? "#,##0" : "0";
+  if (decimals > 0) code += "." + std::string(static_cast<std::size_t>(decimals), '0');
+  return code;
+}
+
+std::string unit_word(const Unit& unit, const std::string& currency) {
+  std::string word = unit.word;
+  if (const std::size_t at = word.find("¤"); at != std::string::npos)
+    word.replace(at, std::string_view("¤").size(), currency);
+  return word;
+}
+
+std::string heading_of(const Figure& figure, const std::string& currency) {
+  const std::string unit = unit_word(figure.unit, currency);
+  return unit.empty() ? figure.words : fmt::format("{} ({})", figure.words, unit);
+}
+
+std::string sum_of(const std::string& sheet, std::uint16_t column, std::uint32_t first, std::uint32_t last) {
+  return fmt::format("SUM({}!{}:{})", sheet_reference(sheet), cell_name(first, column), cell_name(last, column));
+}
+
+void put_title(Sheet& sheet, const std::string& title, const std::string& below) {
+  put(sheet, 0, 0, title, Look::title);
+  put(sheet, 1, 0, below, Look::note);
+}
+
+LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string sheet, std::uint32_t row) {
+  return [&table, &shared, sheet = std::move(sheet), row](const Tape& tape,
+                                                          std::uint32_t node) -> std::optional<LeafText> {
+    const Label& label = tape.labels[tape.nodes[node].label];
+    if (const auto at = table.columns.find(label.figure); at != table.columns.end()) {
+      const std::string cell = cell_name(row + label.row, at->second.column);
+      const bool here = at->second.sheet == sheet;
+      return LeafText{here ? cell : sheet_reference(at->second.sheet) + "!" + cell, label.figure->unit.si};
+    }
+    if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) return home->second;
+    return std::nullopt;
+  };
+}
+
+void put_record(std::vector<Sheet>& sheets, const Table& table, const SharedCells& shared, const Job& job,
+                const Tape& tape, std::uint32_t row) {
+  const std::vector<bool> read = read_nodes(tape);
+  for (std::uint32_t i = 0; i < tape.nodes.size(); ++i) {
+    const TapeNode& node = tape.nodes[i];
+    if (node.label == 0) continue;
+    const Label& label = tape.labels[node.label];
+    const auto at = table.columns.find(label.figure);
+    if (at == table.columns.end()) continue;
+    Sheet& sheet = sheet_named(sheets, at->second.sheet);
+    const std::uint32_t in_row = row + label.row;
+    if (node.op == Op::input && !read[i]) {  // said by the job, used by no formula
+      put_number(sheet, in_row, at->second.column, node.value / label.figure->unit.si, label.figure->decimals);
+      continue;
+    }
+    if (node.op == Op::input) {
+      put_input(sheet, shared, job, label, node.value, in_row, at->second.column);
+      continue;
+    }
+    const Figure& figure = *label.figure;
+    const std::string text = formula(tape, i, figure.unit.si, cells_of(table, shared, sheet.name, row));
+    sheet.cells.push_back({in_row, at->second.column, Formula{text, node.value / figure.unit.si}, Look::figure,
+                           number_format(figure.decimals, is_money(figure.unit))});
+  }
+}
+
+}  // namespace seambook

@@ -1,0 +1,51 @@
+// Where the numbers of an estimate stand on the sheets, and how formulas refer to them.
+#pragma once
+
+#include <map>
+
+#include "quote/quote.hpp"
+#include "report/workbook.hpp"
+#include "trace/formula.hpp"
+
+namespace seambook {
+
+/// Column of a figure in a table whose rows run in step over one or several sheets.
+struct ColumnPlace {
+  std::string sheet;
+  std::uint16_t column = 0;
+};
+struct Table {
+  std::map<const Figure*, ColumnPlace> columns;
+  std::uint32_t first_row = 0;
+};
+
+/// The cells of shared inputs: the rate book's on the rates page, weldment counts on the weldments page.
+struct SharedCells {
+  std::map<SourceId, LeafText> cells;  // absolute references, with the unit each is shown in
+};
+
+inline constexpr std::uint32_t heading_row = 3;  // of a table page; its data follow
+inline constexpr const char* rates_sheet = "Rates";
+
+void put(Sheet&, std::uint32_t row, std::uint16_t column, std::string text, Look = Look::text);
+void put_number(Sheet&, std::uint32_t row, std::uint16_t column, double value, int decimals, Look = Look::figure);
+void put_formula(Sheet&, std::uint32_t row, std::uint16_t column, Formula, int decimals, Look = Look::figure);
+/// `0.00`, with thousands set apart for money.
+std::string number_format(int decimals, bool money = false);
+/// `unit price (EUR)`: words and unit; the currency stands for ¤.
+std::string heading_of(const Figure&, const std::string& currency);
+std::string unit_word(const Unit&, const std::string& currency);
+/// `SUM(Labour!F5:F9)`.
+std::string sum_of(const std::string& sheet, std::uint16_t column, std::uint32_t first, std::uint32_t last);
+/// Title and a line below it; every page begins so.
+void put_title(Sheet&, const std::string& title, const std::string& below);
+
+/// A record's names as cells of `table`, seen from `sheet`; row 0 of the labels stands in `row`. Named figures without
+/// a column expand.
+LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string sheet, std::uint32_t row);
+/// Writes the cells of one record: named figures as formulas, inputs as links to shared cells or as inputs of their
+/// own.
+void put_record(std::vector<Sheet>& sheets, const Table&, const SharedCells&, const Job&, const Tape&,
+                std::uint32_t row);
+
+}  // namespace seambook

@@ -1,0 +1,20 @@
+// Three pages with one row a pass group, in step: what is welded, the minutes it takes, what it uses and costs.
+#pragma once
+
+#include "report/cells.hpp"
+
+namespace seambook {
+
+inline constexpr const char* joints_sheet = "Joints";
+inline constexpr const char* labour_sheet = "Labour";
+inline constexpr const char* materials_sheet = "Materials";
+
+struct JointPages {
+  Table table;
+  std::uint32_t last_row = 0;  // of the data; totals stand in the next
+  std::vector<Sheet> sheets;   // joints, labour, materials
+};
+
+JointPages joint_pages(const RateBook&, const Job&, const SharedCells&);
+
+}  // namespace seambook

@@ -1,0 +1,26 @@
+// The document that every --json prints: format and program first, the command's own members, the diagnostics last.
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "basics/diagnostics.hpp"
+
+namespace seambook {
+
+/// A member of the document; `value` is JSON text.
+struct JsonMember {
+  std::string key, value;
+};
+
+/// Bytes of the author's text that are no UTF-8 come out as U+FFFD. `list` points into the files of `places`. Ends with
+/// a line break.
+std::string json_document(const std::vector<JsonMember>& members, const Diagnostics& places,
+                          std::span<const Diagnostic> list);
+/// A JSON list of values that are JSON text.
+std::string json_list(const std::vector<std::string>& values);
+/// A JSON string.
+std::string json_string(const std::string& text);
+
+}  // namespace seambook

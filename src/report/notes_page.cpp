@@ -1,0 +1,40 @@
+#include "report/notes_page.hpp"
+
+#include <fmt/format.h>
+
+namespace seambook {
+namespace {
+
+void put_section(Sheet& sheet, std::uint32_t& row, const std::string& heading, const std::vector<std::string>& lines,
+                 Look look) {
+  if (lines.empty()) return;
+  put(sheet, row++, 0, heading, Look::heading);
+  for (const std::string& line : lines) put(sheet, row++, 0, line, look);
+  ++row;
+}
+
+std::vector<std::string> choices(const Job& job) {
+  std::vector<std::string> lines;
+  for (const Joint& joint : job.joints) {
+    if (joint.choice.words.empty()) continue;
+    std::string line = joint.choice.words;
+    lines.push_back(fmt::format("{}/{}: {}", job.weldments[joint.weldment].name, joint.id, line));
+  }
+  return lines;
+}
+
+}  // namespace
+
+Sheet notes_page(const RateBook&, const Job& job, const Quote& quote) {
+  Sheet sheet;
+  sheet.name = "Notes";
+  put_title(sheet, "Cautions, assumptions, choices", "what this quote takes for granted; read before it goes out");
+  std::uint32_t row = 3;
+  put_section(sheet, row, "Cautions", quote.cautions, Look::wrapped);
+  put_section(sheet, row, "Procedures chosen by the program", choices(job), Look::wrapped);
+  put_section(sheet, row, "Assumptions and what they rest on", quote.assumptions, Look::wrapped);
+  sheet.column_widths = {120};
+  return sheet;
+}
+
+}  // namespace seambook

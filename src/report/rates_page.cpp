@@ -1,0 +1,93 @@
+#include "report/rates_page.hpp"
+
+#include <fmt/format.h>
+
+#include "resolve/shown.hpp"
+
+namespace seambook {
+namespace {
+
+constexpr std::uint32_t rates_heading = 4;
+enum RatesColumn : std::uint16_t { entry, what, value, unit_column, original, changed, basis, words };
+
+double in_unit(const RateSource& source) { return source.value / source.unit.si; }
+
+int decimals_of(double number) {
+  for (int d = 0; d < 4; ++d) {
+    if (round_decimal(number, d) == round_decimal(number, 4)) return d;
+  }
+  return 4;
+}
+
+/// Bounds that keep formulas finite: shares stay under a whole where they must, the rest positive.
+Validation rate_bounds(std::uint32_t row, const RateSource& source) {
+  Validation v{row, value, 0, 1e6, false, fmt::format("{}, 0 or more", source.field)};
+  const bool divides = source.field.find("efficiency") != std::string::npos || source.field == "yield";
+  if (divides) v = {row, value, 1, 100, false, fmt::format("{}, 1 to 100 %", source.field)};
+  if (source.field == "margin") v = {row, value, 0, 94, false, "margin, 0 to 94 %"};
+  const bool speed = source.unit.word == unit::mm_per_min.word || source.unit.word == unit::m_per_min.word;
+  if (speed || source.field.find("pitch") != std::string::npos || source.field.find("area") != std::string::npos) {
+    v.minimum = 0.001;
+    v.message = fmt::format("{}, more than 0", source.field);
+  }
+  return v;
+}
+
+}  // namespace
+
+SharedCells rate_cells(const RateBook& book, const std::vector<SourceId>& used) {
+  SharedCells cells;
+  std::uint32_t row = rates_heading;
+  for (const SourceId id : used) {
+    cells.cells[id] = {std::string(rates_sheet) + "!" + cell_name(++row, value, true), book.sources[id].unit.si};
+  }
+  return cells;
+}
+
+Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
+  Sheet sheet;
+  sheet.name = rates_sheet;
+  put_title(sheet, "Rates: what this quote reads from the rate book",
+            "Tinted values may be changed and move every page; grey ones need a new run.");
+  const std::uint32_t first = rates_heading + 1;
+  const std::uint32_t last = rates_heading + static_cast<std::uint32_t>(used.size());
+  const std::string values = fmt::format("{}:{}", cell_name(first, value), cell_name(last, value));
+  const std::string originals = fmt::format("{}:{}", cell_name(first, original), cell_name(last, original));
+  put(sheet, 2, entry, "this sheet is", Look::label);
+  put_formula(sheet, 2, value,
+              {fmt::format("IF(SUMPRODUCT(--({}<>{}))>0,\"differs from the rate book\",\"as in the rate book\")",
+                           values, originals),
+               std::string("as in the rate book")},
+              0, Look::label);
+  std::uint16_t column = 0;
+  for (const char* heading :
+       {"entry", "number", "value", "unit", "in the rate book", "changed", "rests on", "in words"})
+    put(sheet, rates_heading, column++, heading, Look::heading);
+  std::uint32_t row = first;
+  for (const SourceId id : used) {
+    const RateSource& source = book.sources[id];
+    put(sheet, row, entry, source.entry);
+    put(sheet, row, what, source.field);
+    put_number(sheet, row, value, in_unit(source), decimals_of(in_unit(source)),
+               source.frozen ? Look::frozen : Look::input);
+    if (!source.frozen) sheet.validations.push_back(rate_bounds(row, source));
+    put(sheet, row, unit_column, unit_word(source.unit, book.currency));
+    put_number(sheet, row, original, in_unit(source), decimals_of(in_unit(source)));
+    put_formula(
+        sheet, row, changed,
+        {fmt::format("IF({}={},\"\",\"changed\")", cell_name(row, value), cell_name(row, original)), std::string()}, 0,
+        Look::note);
+    put(sheet, row, basis, std::string(basis_in_words(source.basis)));
+    put(sheet, row, words, source.words + (source.frozen ? " (locked: run again)" : ""), Look::wrapped);
+    ++row;
+  }
+  sheet.highlights.push_back(
+      {first, last, entry, words, fmt::format("${}<>${}", cell_name(first, value), cell_name(first, original))});
+  sheet.column_widths = {26, 26, 12, 12, 14, 10, 16, 48};
+  sheet.frozen_rows = rates_heading + 1;
+  sheet.repeat_rows = {rates_heading, rates_heading};
+  sheet.landscape = true;
+  return sheet;
+}
+
+}  // namespace seambook

@@ -1,0 +1,21 @@
+// The job's order of work with its set-ups and the reason for each position.
+#pragma once
+
+#include "report/cells.hpp"
+
+namespace seambook {
+
+inline constexpr const char* sequence_sheet = "Sequence";
+
+struct SequencePage {
+  Table table;
+  std::uint32_t last_row = 0;
+  Sheet sheet;
+};
+
+SequencePage sequence_page(const RateBook&, const Job&, const std::vector<StationWork>&, const Quote&,
+                           const SharedCells&);
+/// `swap the gas, purge the gas line`.
+std::string task_words(const SetupModel&, const Change&);
+
+}  // namespace seambook
