@@ -107,9 +107,8 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::option
 /// A list of sections, added to what earlier files gave.
 template <class S>
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<S>& into) {
-  if (!expect_kind(reading, value, info, Kind::list)) return;
   const FieldInfo entry = one_of(info, Shape::section);
-  for (Value item = value.first(); item; item = item.next())
+  for (const Value item : entries_of(reading, value, info))
     if (expect_kind(reading, item, entry, Kind::map)) read_fields(reading, item, into.emplace_back());
 }
 

@@ -59,13 +59,15 @@ void read_units(Reading& reading, Value units) {
 
 bool read_format(Reading& reading, Value root, Value key, bool is_first) {
   const std::string hint = "begin the file with 'format: " + std::string(format_number) + "'";
-  const Value value = key ? key.next() : Value{};
-  if (!value || value.kind() != Kind::scalar) {
-    reading.diagnostics.error(value ? key.place() : root.place(), "the file does not say its format", hint);
+  if (!key) {
+    reading.diagnostics.error(root.place(), "the file does not say its format", hint);
     return true;
   }
-  if (value.text() != format_number) {
-    reading.diagnostics.error(value.place(), "format " + quoted(value.text()) + " is not known here",
+  const Value value = key.next();
+  if (value.kind() == Kind::nothing) return true;  // said when the keys are read
+  const std::string_view number = value.kind() == Kind::scalar ? value.text() : "?";
+  if (number != format_number) {
+    reading.diagnostics.error(value.place(), "format " + quoted(number) + " is not known here",
                               "this program reads format " + std::string(format_number));
     return false;
   }

@@ -8,8 +8,8 @@ constexpr auto base_metal_own = std::to_array({
     field<&BaseMetalText::also>("also", "other names: [S235JR, \"1.0038\"]"),
     required(field<&BaseMetalText::group>("group", "by ISO/TR 15608: \"1.1\"")),
     required(field<&BaseMetalText::cleanliness>("cleanliness", "what a station must be clean for: carbon, stainless")),
-    field<&BaseMetalText::density>("density", "7.85 g/cm3"),
-    or_zero(field<&BaseMetalText::price>("price", "1.15 EUR/kg")),
+    field<&BaseMetalText::density>("density", "of the metal: 7.85 g/cm3"),
+    or_zero(field<&BaseMetalText::price>("price", "what the shop pays: 1.15 EUR/kg")),
     field<&BaseMetalText::yield>("yield", "net mass as a share of the mass bought: 85 %"),
 });
 constexpr auto base_metal_table = joined(base_metal_own, evidence_fields<&BaseMetalText::evidence>());
@@ -18,9 +18,9 @@ constexpr auto filler_own = std::to_array({
     required(field<&FillerText::name>("name", "by which procedures name it: G3Si1-1.0")),
     required(field<&FillerText::form>("form", "solid_wire, cored_wire, rod or covered_electrode")),
     field<&FillerText::classification>("classification", "by its standard: ISO 14341-A G3Si1"),
-    required(field<&FillerText::diameter>("diameter", "1.0 mm")),
-    required(field<&FillerText::density>("density", "7.85 g/cm3")),
-    required(or_zero(field<&FillerText::price>("price", "2.60 EUR/kg"))),
+    required(field<&FillerText::diameter>("diameter", "of wire, rod or core: 1.0 mm")),
+    required(field<&FillerText::density>("density", "of the metal: 7.85 g/cm3")),
+    required(or_zero(field<&FillerText::price>("price", "what the shop pays: 2.60 EUR/kg"))),
     field<&FillerText::pack>("pack", "mass of one spool or box: 15 kg"),
 });
 constexpr auto filler_table = joined(filler_own, evidence_fields<&FillerText::evidence>());
@@ -28,7 +28,7 @@ constexpr auto filler_table = joined(filler_own, evidence_fields<&FillerText::ev
 constexpr auto gas_own = std::to_array({
     required(field<&GasText::name>("name", "by which procedures name it: M21")),
     field<&GasText::designation>("designation", "by ISO 14175: ISO 14175 - M21"),
-    required(or_zero(field<&GasText::price>("price", "6.20 EUR/m3"))),
+    required(or_zero(field<&GasText::price>("price", "what the shop pays: 6.20 EUR/m3"))),
 });
 constexpr auto gas_table = joined(gas_own, evidence_fields<&GasText::evidence>());
 
@@ -37,7 +37,7 @@ constexpr auto preparation_own = std::to_array({
     required(rising(field<&PreparationText::thickness>("thickness", "for which it is taken: [2 mm, 20 mm]"))),
     field<&PreparationText::groove_angle>("groove_angle", "included angle: 60 deg"),
     or_zero(field<&PreparationText::gap>("gap", "root gap: 2 mm")),
-    or_zero(field<&PreparationText::root_face>("root_face", "1 mm")),
+    or_zero(field<&PreparationText::root_face>("root_face", "root face: 1 mm")),
 });
 constexpr auto preparation_table = joined(preparation_own, evidence_fields<&PreparationText::evidence>());
 

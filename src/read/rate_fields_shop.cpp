@@ -16,7 +16,7 @@ constexpr auto allowances_own = std::to_array({
     or_zero(field<&AllowancesText::fit_up_per_joint>("fit_up_per_joint", "fitting one joint: 1.5 min")),
     or_zero(field<&AllowancesText::fit_up_per_metre>("fit_up_per_metre", "fitting one metre of joint: 1.5 min/m")),
     or_zero(field<&AllowancesText::purge_per_joint>("purge_per_joint", "setting up the purge of one joint: 4 min")),
-    or_zero(field<&AllowancesText::purge_flow>("purge_flow", "10 L/min")),
+    or_zero(field<&AllowancesText::purge_flow>("purge_flow", "gas behind the weld: 10 L/min")),
     field<&AllowancesText::purge_gas>("purge_gas", "name of a gas: I1"),
     or_zero(field<&AllowancesText::personal>("personal", "share added to attended minutes: 12 %")),
     field<&AllowancesText::personal_covers>("personal_covers",
@@ -31,7 +31,7 @@ constexpr auto allowances_own = std::to_array({
 constexpr auto allowances_table = joined(allowances_own, evidence_fields<&AllowancesText::evidence>());
 
 constexpr auto handling_own = std::to_array({
-    required(field<&HandlingText::name>("name", "by hand, hoist, crane")),
+    required(field<&HandlingText::name>("name", "of the way to turn: by hand, hoist, crane")),
     field<&HandlingText::up_to>("up_to", "largest mass; any when left out: 25 kg"),
     required(or_zero(field<&HandlingText::turn>("turn", "time of one turn: 4 min"))),
 });
@@ -40,7 +40,7 @@ constexpr auto handling_table = joined(handling_own, evidence_fields<&HandlingTe
 constexpr auto finish_own = std::to_array({
     required(field<&FinishText::name>("name", "by which joints name it: F1")),
     field<&FinishText::text>("text", "what is done, in words"),
-    required(or_zero(field<&FinishText::time>("time", "1.5 min/m"))),
+    required(or_zero(field<&FinishText::time>("time", "for one metre of weld: 1.5 min/m"))),
 });
 constexpr auto finish_table = joined(finish_own, evidence_fields<&FinishText::evidence>());
 
@@ -54,8 +54,8 @@ constexpr auto price_own = std::to_array({
     or_zero(field<&PriceText::contingency>("contingency", "share of the cost: 6 %")),
     or_zero(field<&PriceText::margin>("margin", "share of the price: 18 %")),
     or_zero(field<&PriceText::markup>("markup", "share of the cost, in place of the margin: 22 %")),
-    or_zero(field<&PriceText::minimum_charge>("minimum_charge", "120 EUR")),
-    or_zero(field<&PriceText::electricity>("electricity", "0.19 EUR/kWh")),
+    or_zero(field<&PriceText::minimum_charge>("minimum_charge", "least price of a quote: 120 EUR")),
+    or_zero(field<&PriceText::electricity>("electricity", "what the shop pays: 0.19 EUR/kWh")),
     at_most(3650, field<&PriceText::valid_days>("valid_days", "for which a quote stands: 14")),
     field<&PriceText::payment>("payment", "in words: 30 days net"),
     field<&PriceText::delivery>("delivery", "in words: ex works"),

@@ -39,25 +39,25 @@ constexpr auto procedure_use = std::to_array({
 constexpr auto procedure_settings = std::to_array({
     field<&ProcedureText::filler>("filler", "name of a filler, or none: G3Si1-1.0"),
     field<&ProcedureText::gas>("gas", "name of a gas: M21"),
-    field<&ProcedureText::gas_flow>("gas_flow", "12 L/min"),
-    field<&ProcedureText::current>("current", "115 A"),
-    field<&ProcedureText::voltage>("voltage", "18.5 V"),
-    field<&ProcedureText::wire_feed>("wire_feed", "4.5 m/min"),
-    required(field<&ProcedureText::travel_speed>("travel_speed", "680 mm/min")),
+    field<&ProcedureText::gas_flow>("gas_flow", "shielding gas: 12 L/min"),
+    field<&ProcedureText::current>("current", "of the arc: 115 A"),
+    field<&ProcedureText::voltage>("voltage", "of the arc: 18.5 V"),
+    field<&ProcedureText::wire_feed>("wire_feed", "of the wire: 4.5 m/min"),
+    required(field<&ProcedureText::travel_speed>("travel_speed", "along the weld: 680 mm/min")),
     rising(field<&ProcedureText::travel_range>("travel_range", "slowest and fastest: [450 mm/min, 900 mm/min]")),
     field<&ProcedureText::area_per_pass>("area_per_pass", "weld metal that one pass lays: 20 mm2"),
     field<&ProcedureText::beam_power>("beam_power", "of a laser: 1100 W"),
     field<&ProcedureText::scan_width>("scan_width", "of a laser: 2 mm"),
     or_zero(field<&ProcedureText::focus>("focus", "of a laser, from the surface: 0 mm")),
     field<&ProcedureText::oscillation>("oscillation", "shape of a laser's oscillation, in words"),
-    field<&ProcedureText::polarity>("polarity", "DCEP, DCEN or AC"),
+    field<&ProcedureText::polarity>("polarity", "of the electrode: DCEP, DCEN or AC"),
     field<&ProcedureText::transfer>("transfer", "of metal, in words: pulsed"),
 });
 constexpr auto procedure_table =
     joined(joined(procedure_use, procedure_settings), evidence_fields<&ProcedureText::evidence>());
 
 constexpr auto station_own = std::to_array({
-    required(field<&StationText::name>("name", "ST-1")),
+    required(field<&StationText::name>("name", "of the station: ST-1")),
     field<&StationText::title>("title", "in words: stainless bay"),
     required(field<&StationText::processes>("processes", "that it has: [135, 141]")),
     required(field<&StationText::groups>("groups", "base-metal groups that it takes: [\"8\"]")),
@@ -72,7 +72,7 @@ constexpr auto change_task_own = std::to_array({
         "when", "what changes: process, filler, feed, gas, cleanliness, program, job or weldment")),
     field<&ChangeTaskText::from>("from", "only from these: [carbon]"),
     field<&ChangeTaskText::to>("to", "only to these: [stainless]"),
-    required(or_zero(field<&ChangeTaskText::time>("time", "4 min"))),
+    required(or_zero(field<&ChangeTaskText::time>("time", "what it takes: 4 min"))),
     field<&ChangeTaskText::cold>("cold", "also when nothing was mounted: true or false"),
 });
 constexpr auto change_task_table = joined(change_task_own, evidence_fields<&ChangeTaskText::evidence>());
@@ -80,13 +80,13 @@ constexpr auto change_task_table = joined(change_task_own, evidence_fields<&Chan
 constexpr auto qualification_table = std::to_array({
     required(field<&QualificationText::process>("process", "ISO 4063 number or AWS letters: 135")),
     required(field<&QualificationText::groups>("groups", "base-metal groups by ISO/TR 15608: [\"8\"]")),
-    required(field<&QualificationText::positions>("positions", "[PA, PB]")),
+    required(field<&QualificationText::positions>("positions", "welding positions by ISO 6947: [PA, PB]")),
     rising(field<&QualificationText::thickness>("thickness", "smallest and largest: [3 mm, 24 mm]")),
     field<&QualificationText::until>("until", "last day on which it is valid: 2026-11-30"),
 });
 
 constexpr auto welder_table = std::to_array({
-    required(field<&WelderText::stamp>("stamp", "Q1")),
+    required(field<&WelderText::stamp>("stamp", "of the welder: Q1")),
     required(field<&WelderText::grade>("grade", "name of a labour grade: welder")),
     field<&WelderText::qualifications>("qualifications", "a list of {process: 135, groups: [\"8\"], positions: [PA]}"),
 });

@@ -50,8 +50,7 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector
     if (std::optional<Word> word = word_at(reading, item, entry)) into.push_back(std::move(*word));
   };
   if (value.kind() == Kind::scalar) return add(value);
-  if (!expect_kind(reading, value, info, Kind::list)) return;
-  for (Value item = value.first(); item; item = item.next()) add(item);
+  for (const Value item : entries_of(reading, value, info)) add(item);
 }
 
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<Whole>& into) {
@@ -60,14 +59,12 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector
     if (std::optional<Whole> whole = whole_at(reading, item, entry)) into.push_back(std::move(*whole));
   };
   if (value.kind() == Kind::scalar) return add(value);
-  if (!expect_kind(reading, value, info, Kind::list)) return;
-  for (Value item = value.first(); item; item = item.next()) add(item);
+  for (const Value item : entries_of(reading, value, info)) add(item);
 }
 
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<BoughtText>& into) {
   if (value.kind() != Kind::list) return read_bought(reading, value, info, into);
-  if (!expect_kind(reading, value, info, Kind::list)) return;
-  for (Value item = value.first(); item; item = item.next()) read_bought(reading, item, info, into);
+  for (const Value item : entries_of(reading, value, info)) read_bought(reading, item, info, into);
 }
 
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<StationText::Mounted>& into) {

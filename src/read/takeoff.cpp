@@ -1,7 +1,5 @@
 #include "read/takeoff.hpp"
 
-#include <algorithm>
-
 #include "read/job_fields.hpp"
 #include "text/csv.hpp"
 #include "text/number_words.hpp"
@@ -65,29 +63,19 @@ std::uint32_t add_row(RowTree& rows, const std::vector<CsvField>& row, const std
   return map;
 }
 
-/// What each column holds; nothing for a heading that was refused.
-std::vector<const FieldInfo*> match_headings(Reading& reading, const std::vector<CsvField>& headings,
-                                             const std::vector<FieldInfo>& keys) {
+/// The field that a heading names; nothing, and a complaint, when there is none.
+const FieldInfo* match_heading(Reading& reading, const CsvField& heading, const std::vector<FieldInfo>& keys) {
   std::vector<std::string_view> known;
-  for (const FieldInfo& info : keys)
-    if (info.shape != Shape::section && info.shape != Shape::sections) known.push_back(info.key);
-  std::vector<const FieldInfo*> columns;
-  for (const CsvField& heading : headings) {
-    const std::string_view word = without_blanks_around(heading.text);
-    const FieldInfo* found = nullptr;
-    for (const FieldInfo& info : keys)
-      if (info.key == word && std::find(known.begin(), known.end(), word) != known.end()) found = &info;
-    const auto earlier = std::find(columns.begin(), columns.end(), found);
-    if (!found) {
-      refuse_unknown_heading(reading, heading.place, word, known);
-    } else if (earlier != columns.end()) {
-      refuse_second(reading, heading.place, *found,
-                    headings[static_cast<std::size_t>(earlier - columns.begin())].place);
-      found = nullptr;
+  for (const FieldInfo& info : keys) {
+    if (info.key == heading.text && info.shape == Shape::section) {
+      refuse_value(reading, heading.place, info, "a column cannot hold it", "write such joints in the job file");
+      return nullptr;
     }
-    columns.push_back(found);
+    if (info.key == heading.text) return &info;
+    if (info.shape != Shape::section) known.push_back(info.key);
   }
-  return columns;
+  refuse_unknown_heading(reading, heading.place, heading.text, known);
+  return nullptr;
 }
 
 }  // namespace
@@ -97,7 +85,8 @@ std::vector<JointText> read_takeoff(Reading& reading, std::uint32_t file) {
   const std::optional<CsvTable> table = parse_csv(file, reading.diagnostics);
   if (!table) return joints;
   const std::vector<FieldInfo> keys = infos_of<JointText>();
-  const std::vector<const FieldInfo*> columns = match_headings(reading, table->headings, keys);
+  std::vector<const FieldInfo*> columns;  // they differ: parse_csv has seen to it
+  for (const CsvField& heading : table->headings) columns.push_back(match_heading(reading, heading, keys));
   if (table->rows.empty()) reading.diagnostics.error({file, 0, 0}, "the take-off lists no joint");
   RowTree rows;
   rows.tree.file = file;

@@ -121,6 +121,22 @@ void refuse_nothing(Reading& reading, Place place, std::string_view key) {
   reading.diagnostics.error(place, quoted(key) + " has no value", "fill it in or leave the key out");
 }
 
+std::vector<Value> entries_of(Reading& reading, Value list, const FieldInfo& info) {
+  std::vector<Value> entries;
+  if (!expect_kind(reading, list, info, Kind::list)) return entries;
+  std::size_t number = 0;
+  for (Value entry = list.first(); entry; entry = entry.next()) {
+    ++number;
+    if (entry.kind() != Kind::nothing)
+      entries.push_back(entry);
+    else  // at the list: where nothing stands has no place of its own
+      reading.diagnostics.error(list.place(),
+                                "entry " + std::to_string(number) + " of " + in_quotes(info.key) + " has no value",
+                                "fill it in or leave it out");
+  }
+  return entries;
+}
+
 FieldInfo one_of(const FieldInfo& list, Shape entry) {
   FieldInfo info = list;
   info.shape = entry;

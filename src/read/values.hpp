@@ -26,6 +26,8 @@ void refuse_unknown_heading(Reading&, Place, std::string_view word, std::span<co
 void refuse_missing_key(Reading&, Place section, const FieldInfo&);
 void refuse_second(Reading&, Place, const FieldInfo&, Place first);
 void refuse_nothing(Reading&, Place, std::string_view key);
+/// The entries of a list that has some; complains of those with nothing in them, and leaves them out.
+std::vector<Value> entries_of(Reading&, Value list, const FieldInfo&);
 /// The field's description for one entry of its list.
 FieldInfo one_of(const FieldInfo& list, Shape entry);
 

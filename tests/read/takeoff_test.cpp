@@ -1,0 +1,104 @@
+#include <doctest/doctest.h>
+
+#include "complaints.hpp"
+#include "read/job_text.hpp"
+
+using namespace seambook;
+
+namespace {
+
+struct TakenOff {
+  JobText job;
+  Diagnostics diagnostics;
+};
+
+/// A job of one weldment whose joints come from `csv`, after one joint of its own.
+TakenOff take_off(const std::string& csv, const std::string& units = "") {
+  TakenOff taken;
+  const std::uint32_t file = taken.diagnostics.add_file(
+      "jobs/a.yaml",
+      "format: 1\n" + units +
+          "job: a\nweldments:\n  - joints_from: a.csv\n    joints: [{id: J1, weld: edge, length: 1 m}]\n");
+  const auto find = [&](const std::string& name) {
+    return name == "a.csv" ? std::optional<std::string>(csv) : std::nullopt;
+  };
+  taken.job = read_job(file, find, taken.diagnostics);
+  return taken;
+}
+
+}  // namespace
+
+TEST_CASE("a take-off gives joints behind those of the job") {
+  const TakenOff taken = take_off(
+      "id,weld,leg,thickness,length,count,after,purge\n"
+      "J2,fillet,5 mm,3 mm / 10 mm,240 mm,4,J1,\n"
+      "J3,square,,1/8 in,1 m,,J1 J2,true\n");
+  CHECK(render(taken.diagnostics) == "");
+  const std::vector<JointText>& joints = taken.job.weldments.at(0).joints;
+  REQUIRE(joints.size() == 3);
+  CHECK(joints[0].id->text == "J1");
+  CHECK(joints[1].leg->value.si == doctest::Approx(0.005));
+  CHECK(joints[1].thickness->low.value.si == doctest::Approx(0.003));
+  CHECK(joints[1].thickness->high.value.si == doctest::Approx(0.010));
+  CHECK(joints[1].count->value == 4);
+  CHECK(!joints[1].purge);
+  CHECK(joints[1].after.size() == 1);
+  CHECK(!joints[2].leg);
+  CHECK(!joints[2].count);
+  CHECK(joints[2].thickness->low.value.si == doctest::Approx(0.003175));
+  CHECK(joints[2].after.at(1).text == "J2");
+  CHECK(joints[2].purge->value);
+  CHECK(where(taken.diagnostics, joints[2].length->place) == "jobs/a.csv:3:19");
+}
+
+TEST_CASE("a take-off takes the units of its job") {
+  const TakenOff taken = take_off("weld;leg;length\nfillet;5;240\n", "units: {length: mm}\n");
+  CHECK(render(taken.diagnostics) == "");
+  CHECK(taken.job.weldments.at(0).joints.at(1).length->value.si == doctest::Approx(0.240));
+}
+
+TEST_CASE("faults of a take-off are told at their places in its file") {
+  TakenOff taken = take_off(
+      "weld,leg,lenght,excess,colour,passes\n"
+      "fillet,5,1 m,,red,\n"
+      ",5 mm,,,,2\n"
+      "fillet,5 mm,,,,A\n");
+  CHECK(
+      complaints_given(taken.diagnostics) ==
+      "1 unknown heading 'lenght'; did you mean 'length'?\n"
+      "1 'excess': a column cannot hold it; write such joints in the job file\n"
+      "1 unknown heading 'colour'; headings known here: id, mark, note, weld, count, sides, passes, after, purge, "
+      "access, "
+      "leg, throat, thickness, length, outside_diameter, element, pitch, gap_e, gap, gap_max, root_face, groove_angle, "
+      "convexity, base_metal, process, procedure, position, finish, grade\n"
+      "2 'leg': a length needs a unit; units of length: mm, cm, m, in, inch, \", ft, ', dm, feet, inches\n"
+      "3 the key 'weld' is missing; fillet, square, single_v, single_bevel or edge\n"
+      "4 'passes': a number was expected, not 'A'; write a plain number such as 8 or 3.2\n");
+  for (const Diagnostic& d : taken.diagnostics.list) CHECK(d.place.file == 2);
+}
+
+TEST_CASE("a take-off without joints and pairs that are none are refused") {
+  CHECK(complaints_given(take_off("weld,leg\n").diagnostics) == "0 the take-off lists no joint\n");
+  for (const std::string pair : {"3 mm / ", "3 mm / 4 mm / 5 mm", "3 mm/4 mm", "/"}) {
+    CAPTURE(pair);
+    const TakenOff taken = take_off("weld,leg,thickness\nfillet,3 mm," + pair + "\n");
+    CHECK(taken.diagnostics.list.size() == 1);
+    CHECK(!taken.job.weldments.at(0).joints.at(1).thickness);
+  }
+}
+
+TEST_CASE("two weldments may draw on one take-off and its faults are told once") {
+  Diagnostics diagnostics;
+  const std::uint32_t file =
+      diagnostics.add_file("a.yaml", "format: 1\njob: a\nweldments:\n  - joints_from: a.csv\n  - joints_from: a.csv\n");
+  int asked = 0;
+  const auto find = [&](const std::string&) {
+    ++asked;
+    return std::optional<std::string>("weld,leg\nfillet,0 mm\n");
+  };
+  const JobText job = read_job(file, find, diagnostics);
+  CHECK(asked == 1);
+  CHECK(complaints_given(diagnostics) == "2 'leg' must be more than 0\n");
+  CHECK(job.weldments.at(0).joints.size() == 1);
+  CHECK(job.weldments.at(1).joints.size() == 1);
+}
