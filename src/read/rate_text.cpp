@@ -47,6 +47,7 @@ std::vector<FieldInfo> rate_fields() { return infos_of<RateText>(); }
 
 RateText read_rates(std::span<const std::uint32_t> files, Diagnostics& diagnostics) {
   RateText rates;
+  rates.files.assign(files.begin(), files.end());
   for (const std::uint32_t file : files) {
     const std::optional<Tree> tree = parse_yaml(file, diagnostics);
     if (!tree) continue;

@@ -181,6 +181,7 @@ struct ChecksText {
 
 struct RateText {
   Place place;
+  std::vector<std::uint32_t> files;  // all that were read, also those that gave nothing
   std::optional<Word> shop, currency, terms;
   std::optional<OverheadText> overhead;
   std::optional<PriceText> prices;
