@@ -10,59 +10,79 @@
 namespace seambook {
 namespace {
 
-constexpr double inch = 0.0254, foot = 0.3048, pound = 0.45359237, ounce = pound / 16;
-constexpr double minute = 60, hour = 3600, litre = 1e-3, cubic_foot = foot * foot * foot;
+constexpr double inch_si = 0.0254, foot_si = 0.3048, pound_si = 0.45359237, ounce_si = pound_si / 16;
+constexpr double minute_si = 60, hour_si = 3600, litre_si = 1e-3, cubic_foot_si = foot_si * foot_si * foot_si;
 
 constexpr UnitWord ratio_words[] = {{"%", 0.01}};
-constexpr UnitWord length_words[] = {{"mm", 1e-3}, {"cm", 1e-2},   {"m", 1},        {"in", inch}, {"inch", inch},
-                                     {"\"", inch}, {"″", inch},    {"ft", foot},    {"'", foot},  {"′", foot},
-                                     {"dm", 0.1},  {"feet", foot}, {"inches", inch}};
-constexpr UnitWord area_words[] = {{"mm2", 1e-6}, {"mm²", 1e-6}, {"cm2", 1e-4},       {"cm²", 1e-4},
-                                   {"m2", 1},     {"m²", 1},     {"in2", inch* inch}, {"in²", inch* inch}};
-constexpr UnitWord volume_words[] = {{"L", litre},  {"l", litre},        {"m3", 1},           {"m³", 1},
-                                     {"dm3", 1e-3}, {"ft3", cubic_foot}, {"ft³", cubic_foot}, {"cf", cubic_foot}};
-constexpr UnitWord mass_words[] = {{"kg", 1}, {"g", 1e-3}, {"t", 1000}, {"lb", pound}, {"lbs", pound}, {"oz", ounce}};
-constexpr UnitWord time_words[] = {{"s", 1}, {"sec", 1}, {"min", minute}, {"h", hour}, {"hr", hour}};
+constexpr UnitWord length_words[] = {{"mm", 1e-3},       {"cm", 1e-2},    {"m", 1},       {"in", inch_si},
+                                     {"inch", inch_si},  {"\"", inch_si}, {"″", inch_si}, {"ft", foot_si},
+                                     {"'", foot_si},     {"′", foot_si},  {"dm", 0.1},    {"feet", foot_si},
+                                     {"inches", inch_si}};
+constexpr UnitWord area_words[] = {{"mm2", 1e-6},
+                                   {"mm²", 1e-6},
+                                   {"cm2", 1e-4},
+                                   {"cm²", 1e-4},
+                                   {"m2", 1},
+                                   {"m²", 1},
+                                   {"in2", inch_si* inch_si},
+                                   {"in²", inch_si* inch_si}};
+constexpr UnitWord volume_words[] = {
+    {"L", litre_si},        {"l", litre_si},      {"m3", 1}, {"m³", 1}, {"dm3", 1e-3}, {"ft3", cubic_foot_si},
+    {"ft³", cubic_foot_si}, {"cf", cubic_foot_si}};
+constexpr UnitWord mass_words[] = {{"kg", 1},        {"g", 1e-3},       {"t", 1000},
+                                   {"lb", pound_si}, {"lbs", pound_si}, {"oz", ounce_si}};
+constexpr UnitWord time_words[] = {{"s", 1}, {"sec", 1}, {"min", minute_si}, {"h", hour_si}, {"hr", hour_si}};
 constexpr UnitWord current_words[] = {{"A", 1}};
 constexpr UnitWord voltage_words[] = {{"V", 1}, {"mV", 1e-3}};
 // Temperatures are the one scale with an offset: read_amount adds it.
 constexpr UnitWord temperature_words[] = {{"°C", 1}, {"degC", 1}, {"K", 1}, {"°F", 5.0 / 9}, {"degF", 5.0 / 9}};
 constexpr UnitWord angle_words[] = {{"°", unit::degree.si}, {"deg", unit::degree.si}};
-constexpr UnitWord speed_words[] = {
-    {"mm/min", 1e-3 / minute}, {"cm/min", 1e-2 / minute}, {"m/min", 1 / minute},  {"mm/s", 1e-3},           {"m/s", 1},
-    {"in/min", inch / minute}, {"ipm", inch / minute},    {"IPM", inch / minute}, {"ft/min", foot / minute}};
+constexpr UnitWord speed_words[] = {{"mm/min", 1e-3 / minute_si},
+                                    {"cm/min", 1e-2 / minute_si},
+                                    {"m/min", 1 / minute_si},
+                                    {"mm/s", 1e-3},
+                                    {"m/s", 1},
+                                    {"in/min", inch_si / minute_si},
+                                    {"ipm", inch_si / minute_si},
+                                    {"IPM", inch_si / minute_si},
+                                    {"ft/min", foot_si / minute_si}};
 constexpr UnitWord density_words[] = {{"g/cm3", 1e3},
                                       {"g/cm³", 1e3},
                                       {"kg/m3", 1},
                                       {"kg/m³", 1},
                                       {"kg/dm3", 1e3},
                                       {"kg/dm³", 1e3},
-                                      {"lb/in3", pound / (inch * inch * inch)},
-                                      {"lb/in³", pound / (inch * inch * inch)}};
-constexpr UnitWord linear_mass_words[] = {{"kg/m", 1}, {"g/m", 1e-3}, {"lb/ft", pound / foot}};
-constexpr UnitWord mass_rate_words[] = {{"kg/h", 1 / hour},
-                                        {"g/min", 1e-3 / minute},
-                                        {"kg/min", 1 / minute},
-                                        {"lb/h", pound / hour},
-                                        {"lb/hr", pound / hour}};
-constexpr UnitWord flow_words[] = {
-    {"L/min", litre / minute},  {"l/min", litre / minute},  {"m3/h", 1 / hour},           {"m³/h", 1 / hour},
-    {"cfh", cubic_foot / hour}, {"CFH", cubic_foot / hour}, {"ft3/h", cubic_foot / hour}, {"ft³/h", cubic_foot / hour}};
+                                      {"lb/in3", pound_si / (inch_si * inch_si * inch_si)},
+                                      {"lb/in³", pound_si / (inch_si * inch_si * inch_si)}};
+constexpr UnitWord linear_mass_words[] = {{"kg/m", 1}, {"g/m", 1e-3}, {"lb/ft", pound_si / foot_si}};
+constexpr UnitWord mass_rate_words[] = {{"kg/h", 1 / hour_si},
+                                        {"g/min", 1e-3 / minute_si},
+                                        {"kg/min", 1 / minute_si},
+                                        {"lb/h", pound_si / hour_si},
+                                        {"lb/hr", pound_si / hour_si}};
+constexpr UnitWord flow_words[] = {{"L/min", litre_si / minute_si},
+                                   {"l/min", litre_si / minute_si},
+                                   {"m3/h", 1 / hour_si},
+                                   {"m³/h", 1 / hour_si},
+                                   {"cfh", cubic_foot_si / hour_si},
+                                   {"CFH", cubic_foot_si / hour_si},
+                                   {"ft3/h", cubic_foot_si / hour_si},
+                                   {"ft³/h", cubic_foot_si / hour_si}};
 constexpr UnitWord energy_words[] = {{"kWh", 3.6e6}, {"Wh", 3.6e3}, {"MJ", 1e6}, {"kJ", 1e3}, {"J", 1}};
 constexpr UnitWord power_words[] = {{"W", 1}, {"kW", 1e3}};
-constexpr UnitWord line_energy_words[] = {{"kJ/mm", 1e6}, {"J/mm", 1e3}, {"kJ/cm", 1e5}, {"kJ/in", 1e3 / inch}};
-constexpr UnitWord pace_words[] = {{"min/m", minute}, {"s/m", 1}, {"h/m", hour}, {"min/ft", minute / foot}};
-constexpr UnitWord per_time_words[] = {{"h", 1 / hour}, {"hr", 1 / hour}, {"min", 1 / minute}};
-constexpr UnitWord per_mass_words[] = {{"kg", 1}, {"t", 1e-3}, {"g", 1e3}, {"lb", 1 / pound}};
+constexpr UnitWord line_energy_words[] = {{"kJ/mm", 1e6}, {"J/mm", 1e3}, {"kJ/cm", 1e5}, {"kJ/in", 1e3 / inch_si}};
+constexpr UnitWord pace_words[] = {{"min/m", minute_si}, {"s/m", 1}, {"h/m", hour_si}, {"min/ft", minute_si / foot_si}};
+constexpr UnitWord per_time_words[] = {{"h", 1 / hour_si}, {"hr", 1 / hour_si}, {"min", 1 / minute_si}};
+constexpr UnitWord per_mass_words[] = {{"kg", 1}, {"t", 1e-3}, {"g", 1e3}, {"lb", 1 / pound_si}};
 constexpr UnitWord per_volume_words[] = {{"m3", 1},
                                          {"m³", 1},
-                                         {"L", 1 / litre},
-                                         {"l", 1 / litre},
-                                         {"ft3", 1 / cubic_foot},
-                                         {"ft³", 1 / cubic_foot},
-                                         {"cf", 1 / cubic_foot}};
+                                         {"L", 1 / litre_si},
+                                         {"l", 1 / litre_si},
+                                         {"ft3", 1 / cubic_foot_si},
+                                         {"ft³", 1 / cubic_foot_si},
+                                         {"cf", 1 / cubic_foot_si}};
 constexpr UnitWord per_energy_words[] = {{"kWh", 1 / 3.6e6}, {"MJ", 1e-6}};
-constexpr UnitWord per_length_words[] = {{"m", 1}, {"mm", 1e3}, {"ft", 1 / foot}, {"in", 1 / inch}};
+constexpr UnitWord per_length_words[] = {{"m", 1}, {"mm", 1e3}, {"ft", 1 / foot_si}, {"in", 1 / inch_si}};
 
 struct UnitTable {
   Dim dimension;
