@@ -1,0 +1,85 @@
+"""The quotes of the example jobs, and of variations of one: every formula cell recalculated by the office suite (with its
+stored results spoiled first) shows what the program wrote. Called with the seambook executable and the source root."""
+import re
+import subprocess
+import sys
+import tempfile
+import unittest
+from pathlib import Path
+
+import recalc
+from cells import read_cells
+
+SEAMBOOK, ROOT = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
+FOLDER = tempfile.TemporaryDirectory()
+LENGTH_240 = "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, count: 4}"
+
+# The first joint of the bracket, each time changed in another way.
+VARIATIONS = {
+    "leg": "{weld: fillet, leg: 4.5 mm, thickness: 8 mm, length: 240 mm, count: 4}",
+    "throat": "{weld: fillet, throat: 3.5 mm, thickness: 8 mm, length: 240 mm, count: 4}",
+    "inches": '{weld: fillet, leg: 3/16 in, thickness: 5/16 in, length: 9-1/2 in, count: 4}',
+    "two_sides": "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, count: 4, sides: 2}",
+    "intermittent": "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, count: 4, element: 50 mm, gap_e: 40 mm}",
+    "upward": "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, count: 4, position: PF}",
+    "tube": "{weld: fillet, leg: 5 mm, thickness: 8 mm, outside_diameter: 76.1 mm, count: 4}",
+    "bevel": "{weld: single_bevel, thickness: 8 mm, length: 240 mm, count: 4, groove_angle: 45 deg, gap: 3 mm}",
+    "named": "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, count: 4, procedure: CG-F4, passes: 2}",
+    "two_procedures": "{weld: fillet, leg: 6 mm, thickness: 8 mm, length: 240 mm, count: 4, "
+                      "passes: [{procedure: CG-F3}, {procedure: CG-F4, count: 2}]}",
+}
+
+
+def run(*words):
+    done = subprocess.run([SEAMBOOK, *map(str, words)], capture_output=True, text=True, timeout=120, check=False)
+    if done.returncode != 0:
+        raise AssertionError(f"{words}: exit {done.returncode}\n{done.stdout}{done.stderr}")
+    return done.stdout
+
+
+def varied_jobs():
+    text = (ROOT / "jobs/bracket.yaml").read_text()
+    assert LENGTH_240 in text
+    paths = []
+    for name, joint in VARIATIONS.items():
+        path = Path(FOLDER.name, f"bracket-{name}.yaml")
+        path.write_text(text.replace(LENGTH_240, joint).replace("job: bracket", f"job: bracket-{name}"))
+        paths.append(path)
+    return paths
+
+
+class Quotes(unittest.TestCase):
+    @classmethod
+    def setUpClass(cls):
+        cls.out = Path(FOLDER.name, "out")
+        jobs = sorted((ROOT / "jobs").glob("*.yaml"))
+        run("quote", *jobs, *varied_jobs(), "--rates", ROOT / "rates", "--out", cls.out, "--date", "2026-05-04")
+        cls.books = sorted(cls.out.glob("*.xlsx"))
+        assert len(cls.books) == len(jobs) + len(VARIATIONS)
+
+    def test_recalculated_cells_agree(self):
+        self.assertEqual(recalc.compare(self.books, second=recalc.second_engine() is not None), 0)
+
+    def test_same_bytes_again(self):
+        again = Path(FOLDER.name, "again")
+        run("quote", ROOT / "jobs/bracket.yaml", "--rates", ROOT / "rates", "--out", again, "--date", "2026-05-04")
+        self.assertEqual((again / "bracket-quote.xlsx").read_bytes(), (self.out / "bracket-quote.xlsx").read_bytes())
+
+    def test_customer_page_tells_no_hours_and_no_margin(self):
+        for book in self.books:
+            words = " ".join(str(cell.value) + " " + str(cell.text) for cell in read_cells(book)["Quote"].values())
+            self.assertIsNone(re.search(r"hour|margin|mark-up|contingency|labour|floor|\barc\b", words, re.IGNORECASE), words)
+
+    def test_user_text_is_no_formula(self):
+        hostile = "job: bracket\ntitle: '=1+1'\ncustomer: '+cmd|x'\nrevision: '@SUM(1)'"
+        text = (ROOT / "jobs/bracket.yaml").read_text().replace("job: bracket", hostile, 1)
+        path = Path(FOLDER.name, "hostile.yaml")
+        path.write_text(text)
+        run("quote", path, "--rates", ROOT / "rates", "--out", Path(FOLDER.name, "hostile"), "--date", "2026-05-04")
+        cells = read_cells(Path(FOLDER.name, "hostile/bracket-quote.xlsx"))["Quote"].values()
+        for wanted in ("=1+1", "+cmd|x", "@SUM(1)"):
+            self.assertTrue(any(c.value == wanted and not c.formula for c in cells), wanted)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1], verbosity=2)
