@@ -3,11 +3,22 @@
 #include <algorithm>
 
 namespace seambook {
+namespace {
 
-ReadingFaults reading_faults(const Diagnostics& diagnostics, std::vector<Place> entries) {
-  ReadingFaults faults{{}, std::move(entries)};
+bool in_files(const std::vector<std::uint32_t>& files, const Diagnostic& diagnostic) {
+  return diagnostic.level == Level::error && std::binary_search(files.begin(), files.end(), diagnostic.place.file);
+}
+
+}  // namespace
+
+ReadingFaults reading_faults(const Diagnostics& diagnostics, std::vector<Place> entries,
+                             std::vector<std::uint32_t> files) {
+  ReadingFaults faults{{}, std::move(entries), std::move(files)};
+  for (const Place entry : faults.entries) faults.files.push_back(entry.file);
+  std::sort(faults.files.begin(), faults.files.end());
+  faults.files.erase(std::unique(faults.files.begin(), faults.files.end()), faults.files.end());
   for (const Diagnostic& d : diagnostics.list)
-    if (d.level == Level::error) faults.errors.push_back(d.place);
+    if (in_files(faults.files, d)) faults.errors.push_back(d.place);
   std::sort(faults.errors.begin(), faults.errors.end());
   std::sort(faults.entries.begin(), faults.entries.end());
   return faults;
@@ -20,13 +31,16 @@ bool misread(const ReadingFaults& faults, Place entry) {
   return next == faults.entries.end() || *error < *next;
 }
 
-bool errors_in_files_of(const ReadingFaults& faults, const Diagnostics& diagnostics) {
-  std::vector<std::uint32_t> files;
-  for (const Place entry : faults.entries)
-    if (files.empty() || files.back() != entry.file) files.push_back(entry.file);
-  return std::any_of(diagnostics.list.begin(), diagnostics.list.end(), [&](const Diagnostic& d) {
-    return d.level == Level::error && std::binary_search(files.begin(), files.end(), d.place.file);
+bool sections_lost(const ReadingFaults& faults) {
+  return std::any_of(faults.errors.begin(), faults.errors.end(), [&](Place error) {
+    const auto after = std::upper_bound(faults.entries.begin(), faults.entries.end(), error);
+    return after == faults.entries.begin() || std::prev(after)->file != error.file;
   });
+}
+
+bool errors_in_files(const ReadingFaults& faults, const Diagnostics& diagnostics) {
+  return std::any_of(diagnostics.list.begin(), diagnostics.list.end(),
+                     [&](const Diagnostic& d) { return in_files(faults.files, d); });
 }
 
 }  // namespace seambook

@@ -79,13 +79,13 @@ void take_weldments(JobDraft& draft, const JobText& text) {
 }  // namespace
 
 std::optional<Job> resolve_job(const JobText& text, const RateBook& book, Diagnostics& diagnostics) {
-  JobDraft draft{book, diagnostics, reading_faults(diagnostics, job_entry_places(text)), {}, {}};
+  JobDraft draft{book, diagnostics, reading_faults(diagnostics, job_entry_places(text), {}), {}, {}};
   take_heading(draft, text);
   take_quantities(draft, text);
   draft.job.bought = resolve_bought(draft, text.bought);
   take_weldments(draft, text);
   check_welders(draft);
-  if (errors_in_files_of(draft.faults, diagnostics)) return std::nullopt;
+  if (errors_in_files(draft.faults, diagnostics)) return std::nullopt;
   return std::move(draft.job);
 }
 

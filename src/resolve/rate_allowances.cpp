@@ -49,9 +49,8 @@ Process resolve_one_process(RateEntry& entry, const ProcessText& text) {
 
 void resolve_allowances(RateDraft& draft, const RateText& text) {
   if (!text.allowances) {
-    if (!misread(draft.faults, text.place))
-      draft.diagnostics.error(text.place, "the rate book has no allowances",
-                              "add 'allowances' with the minutes for fit-up and the personal share");
+    refuse_book_without(draft, text, "has no allowances",
+                        "add 'allowances' with the minutes for fit-up and the personal share");
     return;
   }
   const AllowancesText& written = *text.allowances;
@@ -87,9 +86,8 @@ void resolve_handling(RateDraft& draft, const RateText& text) {
           fmt::format("{} before it takes as much; the lightest class comes first", classes.back().name));
     classes.push_back(std::move(handling));
   }
-  if (classes.empty() && !misread(draft.faults, text.place))
-    draft.diagnostics.error(text.place, "the rate book has no handling",
-                            "add 'handling' with the time that a turn takes");
+  if (classes.empty())
+    refuse_book_without(draft, text, "has no handling", "add 'handling' with the time that a turn takes");
 }
 
 void resolve_processes(RateDraft& draft, const RateText& text) {

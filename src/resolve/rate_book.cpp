@@ -16,7 +16,7 @@ void add_entry_place(std::vector<Place>& places, const std::optional<Text>& entr
 }
 
 std::vector<Place> rate_entry_places(const RateText& text) {
-  std::vector<Place> places{text.place};
+  std::vector<Place> places;
   add_entry_place(places, text.overhead);
   add_entry_place(places, text.prices);
   add_entry_place(places, text.allowances);
@@ -40,7 +40,7 @@ std::vector<Place> rate_entry_places(const RateText& text) {
 }  // namespace
 
 std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnostics) {
-  RateDraft draft{{}, diagnostics, reading_faults(diagnostics, rate_entry_places(text))};
+  RateDraft draft{{}, diagnostics, reading_faults(diagnostics, rate_entry_places(text), text.files)};
   resolve_currency(draft, text);
   resolve_labour(draft, text);
   resolve_overhead(draft, text);
@@ -58,7 +58,7 @@ std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnos
   resolve_stations(draft, text);
   resolve_change_tasks(draft, text);
   resolve_welders(draft, text);
-  if (errors_in_files_of(draft.faults, diagnostics)) return std::nullopt;
+  if (errors_in_files(draft.faults, diagnostics)) return std::nullopt;
   return std::move(draft.book);
 }
 

@@ -22,6 +22,11 @@ void refuse_missing(RateEntry& entry, std::string_view field, std::string hint) 
   entry.draft.diagnostics.error(entry.place, fmt::format("{} has no {}", entry.name, field), std::move(hint));
 }
 
+void refuse_book_without(RateDraft& draft, const RateText& text, std::string_view what, std::string hint) {
+  if (sections_lost(draft.faults)) return;
+  draft.diagnostics.error(text.place, fmt::format("the rate book {}", what), std::move(hint));
+}
+
 void check_currency(RateEntry& entry, std::string_view currency, Place place) {
   const std::string& ours = entry.draft.book.currency;
   if (ours.empty() || currency == ours) return;

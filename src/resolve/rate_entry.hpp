@@ -33,6 +33,8 @@ struct Limits {
 SourceId add_rate_source(RateEntry&, std::string_view field, double value, const Unit&, Place, bool frozen);
 /// `base metal S235 has no density`, at the entry; silent when the entry was misread.
 void refuse_missing(RateEntry&, std::string_view field, std::string hint = {});
+/// Something that every rate book must say; silent when whole sections were lost in reading.
+void refuse_book_without(RateDraft&, const RateText&, std::string_view what, std::string hint);
 /// Prices in another currency than the book's.
 void check_currency(RateEntry&, std::string_view currency, Place);
 /// `efficiency is 120 %; it must be more than 0 % and at most 100 %`.

@@ -34,8 +34,7 @@ void resolve_currency(RateDraft& draft, const RateText& text) {
     draft.diagnostics.error(text.terms->place, fmt::format("unknown terms '{}'", text.terms->text),
                             "known are iso and aws");
   if (!text.currency) {
-    if (!misread(draft.faults, text.place))
-      draft.diagnostics.error(text.place, "the rate book has no currency", "add for example 'currency: EUR'");
+    refuse_book_without(draft, text, "has no currency", "add for example 'currency: EUR'");
     return;
   }
   if (const auto digits = minor_digits_of(text.currency->text)) {
@@ -66,15 +65,14 @@ void resolve_labour(RateDraft& draft, const RateText& text) {
     labour.burden = known(entry, written.burden, "burden", unit::percent);
     draft.book.labour.push_back(std::move(labour));
   }
-  if (text.labour.empty() && !misread(draft.faults, text.place))
-    draft.diagnostics.error(text.place, "the rate book has no labour grade", "add 'labour' with a name and a rate");
+  if (text.labour.empty())
+    refuse_book_without(draft, text, "has no labour grade", "add 'labour' with a name and a rate");
 }
 
 void resolve_overhead(RateDraft& draft, const RateText& text) {
   if (!text.overhead) {
-    if (!misread(draft.faults, text.place))
-      draft.diagnostics.error(text.place, "the rate book does not say where overhead is",
-                              "add 'overhead' with 'in_rate: true', or with 'added' as a share of labour cost");
+    refuse_book_without(draft, text, "does not say where overhead is",
+                        "add 'overhead' with 'in_rate: true', or with 'added' as a share of labour cost");
     return;
   }
   const OverheadText& written = *text.overhead;
@@ -91,8 +89,7 @@ void resolve_overhead(RateDraft& draft, const RateText& text) {
 
 void resolve_prices(RateDraft& draft, const RateText& text) {
   if (!text.prices) {
-    if (!misread(draft.faults, text.place))
-      draft.diagnostics.error(text.place, "the rate book has no prices", "add 'prices' with margin and electricity");
+    refuse_book_without(draft, text, "has no prices", "add 'prices' with margin and electricity");
     return;
   }
   const PriceText& written = *text.prices;
@@ -112,9 +109,8 @@ void resolve_prices(RateDraft& draft, const RateText& text) {
 
 void resolve_checks(RateDraft& draft, const RateText& text) {
   if (!text.checks) {
-    if (!misread(draft.faults, text.place))
-      draft.diagnostics.error(text.place, "the rate book has no checks",
-                              "add 'checks' with mass_balance, leg_over_thickness, leg_over_thin and thin_below");
+    refuse_book_without(draft, text, "has no checks",
+                        "add 'checks' with mass_balance, leg_over_thickness, leg_over_thin and thin_below");
     return;
   }
   const ChecksText& written = *text.checks;

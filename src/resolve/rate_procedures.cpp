@@ -116,8 +116,7 @@ void resolve_procedures(RateDraft& draft, const RateText& text) {
     procedure.polarity = text_of(written.polarity);
     draft.book.procedures.push_back(std::move(procedure));
   }
-  if (text.procedures.empty() && !misread(draft.faults, text.place))
-    draft.diagnostics.error(text.place, "the rate book has no procedures", "add 'procedures'");
+  if (text.procedures.empty()) refuse_book_without(draft, text, "has no procedures", "add 'procedures'");
 }
 
 }  // namespace seambook
