@@ -11,8 +11,8 @@ namespace seambook {
 
 namespace {
 
-constexpr std::size_t first_share_of_moves =
-    10;  // a tenth of the moves goes ahead: a good order lets the exact search skip more
+// Some moves go ahead, since a good order lets the exact search leave out more: at most a tenth, few for little work.
+constexpr std::size_t share_of_moves_ahead = 10, moves_ahead_per_operation = 20;
 
 struct FoundOrder {
   Order order;
@@ -37,7 +37,8 @@ FoundOrder find_order(const SequenceProblem& problem, const SearchBudget& budget
 
   const Order greedy = cheapest_next_order(mounted, net);
   if (change_total(mounted, net, greedy) < change_total(mounted, net, found.order)) found.order = greedy;
-  const std::size_t ahead = budget.moves / first_share_of_moves;
+  const std::size_t ahead =
+      std::min(budget.moves / share_of_moves_ahead, moves_ahead_per_operation * problem.operations.size());
   found.order = improved_order(mounted, net, found.order, found.bound, ahead);
 
   const Time<> known = change_total(mounted, net, found.order);

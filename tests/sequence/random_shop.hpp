@@ -90,7 +90,7 @@ inline double change_seconds(const SetupModel& model, const Attributes& mounted,
   return total;
 }
 
-/// The minimum over every permitted order, by trying them all.
+/// The minimum over every permitted order, by trying them all (but for the rest of an order that is dear already).
 struct EveryOrder {
   const SequenceProblem& problem;
   std::vector<bool> done;
@@ -99,7 +99,8 @@ struct EveryOrder {
   explicit EveryOrder(const SequenceProblem& p) : problem(p), done(p.operations.size()) { go_on(0, p.start, 0); }
 
   void go_on(std::size_t count, const Attributes& mounted, double spent) {
-    if (count == done.size()) best = std::min(best, spent);
+    if (spent >= best) return;
+    if (count == done.size()) best = spent;
     for (std::size_t o = 0; o < done.size(); ++o) {
       bool ready = !done[o];
       for (const auto& [before, after] : problem.precedence) ready = ready && (after != o || done[before]);
