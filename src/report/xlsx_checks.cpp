@@ -204,6 +204,7 @@ void check_writable(const Workbook& workbook) {
 }
 
 std::string escaped_text(std::string_view text) {
+  if (text.find("_x") == std::string_view::npos) return std::string(text);
   const auto hexadecimal = [](char c) {
     return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'F') || (c >= 'a' && c <= 'f');
   };

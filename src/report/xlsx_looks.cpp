@@ -78,12 +78,13 @@ void style_frozen(lxw_format* format) {
 
 void style(lxw_format* format, Look look, Side side) {
   if (side == Side::right) format_set_align(format, LXW_ALIGN_RIGHT);
-  if (side == Side::left_with_room && look != Look::title) {
+  if (side == Side::left_with_room) {
     format_set_align(format, LXW_ALIGN_LEFT);
     format_set_indent(format, 1);
   }
   switch (look) {
     case Look::text:
+    case Look::figure:
       break;
     case Look::wrapped:
       format_set_text_wrap(format);
@@ -96,9 +97,6 @@ void style(lxw_format* format, Look look, Side side) {
       break;
     case Look::label:
       format_set_font_color(format, palette::muted);
-      break;
-    case Look::figure:
-      format_set_align(format, LXW_ALIGN_RIGHT);
       break;
     case Look::input:
       style_input(format);
@@ -124,7 +122,10 @@ void style(lxw_format* format, Look look, Side side) {
 }  // namespace
 
 lxw_format* format_of(Looks& looks, Look look, const std::string& number_format, Side side) {
-  lxw_format*& format = looks.made[{look, number_format, side}];
+  // Two formats that are equal would cost the library a search at every cell.
+  if (look == Look::figure) look = Look::text, side = Side::right;
+  if (look == Look::title && side == Side::left_with_room) side = Side::left;
+  lxw_format*& format = looks.made[number_format][{look, side}];
   if (format == nullptr) {
     format = base_format(looks.book);
     style(format, look, side);
@@ -137,8 +138,8 @@ lxw_format* highlight_format(Looks& looks) {
   if (looks.highlight == nullptr) {
     looks.highlight = workbook_add_format(looks.book);
     if (looks.highlight == nullptr) throw std::bad_alloc();
-    format_set_bg_color(looks.highlight,
-                        palette::highlight_fill);  // in a conditional format the fill is the background
+    // The fill of a conditional format is its background.
+    format_set_bg_color(looks.highlight, palette::highlight_fill);
   }
   return looks.highlight;
 }

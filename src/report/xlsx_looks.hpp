@@ -4,7 +4,7 @@
 
 #include <map>
 #include <string>
-#include <tuple>
+#include <utility>
 
 #include "report/workbook.hpp"
 
@@ -29,7 +29,7 @@ enum class Side : std::uint8_t { left, left_with_room, right };
 /// The looks of one workbook under construction; the library owns the formats.
 struct Looks {
   lxw_workbook* book = nullptr;
-  std::map<std::tuple<Look, std::string, Side>, lxw_format*> made;
+  std::map<std::string, std::map<std::pair<Look, Side>, lxw_format*>> made;  // by number format
   lxw_format* highlight = nullptr;
 };
 

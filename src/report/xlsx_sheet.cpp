@@ -25,7 +25,9 @@ Order reading_order(const Sheet& sheet) {
   return order;
 }
 
-bool holds_number(const Cell& cell) {
+// A figure stands to the right also where it is only a word such as "none".
+bool stands_right(const Cell& cell) {
+  if (cell.look == Look::figure) return true;
   if (const auto* formula = std::get_if<Formula>(&cell.content)) return std::holds_alternative<double>(formula->value);
   return std::holds_alternative<double>(cell.content);
 }
@@ -40,8 +42,8 @@ std::vector<Side> sides(const Sheet& sheet, const Order& order) {
     const Cell& cell = sheet.cells[*at];
     if (cell.column >= number_below.size()) number_below.resize(cell.column + 1U);
     const bool blank = std::holds_alternative<std::monostate>(cell.content), heading = cell.look == Look::heading;
-    if (!blank && !heading) number_below[cell.column] = holds_number(cell);
-    const bool at_right = heading ? number_below[cell.column] : holds_number(cell);
+    if (!blank && !heading) number_below[cell.column] = stands_right(cell);
+    const bool at_right = heading ? number_below[cell.column] : stands_right(cell);
     result[*at] = at_right ? Side::right : side_of_text(cell);
   }
   return result;

@@ -239,8 +239,8 @@ TEST_CASE("job names become file names") {
                                                       {std::string(120, 'a'), longest},
                                                       {std::string(99, 'a') + "ä", std::string(99, 'a')},
                                                       {"~$quote*", "quote"}};
-  for (const auto& [job, name] : rows) {
-    CAPTURE(job);
-    CHECK(safe_file_name(job) == name);
+  for (const auto& row : rows) {
+    CAPTURE(row.first);
+    CHECK(safe_file_name(row.first) == row.second);
   }
 }

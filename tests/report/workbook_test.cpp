@@ -7,9 +7,9 @@ using namespace seambook;
 TEST_CASE("columns have letters") {
   const std::pair<int, const char*> rows[] = {{0, "A"},    {25, "Z"},    {26, "AA"},    {51, "AZ"},
                                               {701, "ZZ"}, {702, "AAA"}, {16383, "XFD"}};
-  for (const auto& [column, name] : rows) {
-    CAPTURE(column);
-    CHECK(column_name(static_cast<std::uint16_t>(column)) == name);
+  for (const auto& row : rows) {
+    CAPTURE(row.first);
+    CHECK(column_name(static_cast<std::uint16_t>(row.first)) == row.second);
   }
 }
 
@@ -34,9 +34,9 @@ TEST_CASE("sheet names are quoted when formulas need it") {
                                                       {"ABCD1", "ABCD1"},
                                                       {"Rates", "Rates"},
                                                       {"", "''"}};
-  for (const auto& [name, reference] : rows) {
-    CAPTURE(name);
-    CHECK(sheet_reference(name) == reference);
+  for (const auto& row : rows) {
+    CAPTURE(row.first);
+    CHECK(sheet_reference(row.first) == row.second);
   }
 }
 
