@@ -1,0 +1,155 @@
+// Rows of the estimate with random but possible inputs: every weld, plates and tubes, continuous and intermittent,
+// one or several pass groups, arc and beam, with and without filler, gas, purge, access. Absent numbers stay absent.
+#pragma once
+
+#include <random>
+
+#include "estimate/row.hpp"
+
+namespace random_row {
+
+using namespace seambook;
+
+class Dice {
+ public:
+  explicit Dice(std::uint32_t seed) : random_(seed) {}
+  /// The same numbers with every standard library.
+  double between(double low, double high) {
+    return low + (high - low) * (static_cast<double>(random_()) / 4294967296.0);
+  }
+  int whole(int low, int high) { return low + static_cast<int>(random_() % static_cast<unsigned>(high - low + 1)); }
+  bool one_in(int n) { return random_() % static_cast<unsigned>(n) == 0; }
+
+  /// A number with a source, `low` to `high` in this unit; half of them as round as people write them.
+  template <Dim D>
+  void give(Quantity<D, Sourced>& out, double low, double high, Unit unit) {
+    double x = between(low, high);
+    if (one_in(2)) x = std::strtod(std::to_string(x).substr(0, 4).c_str(), nullptr);
+    out.si = {greatest(x, low) * unit.si, ++last_};
+  }
+  void count(Quantity<dim::ratio, Sourced>& out, int low, int high) {
+    out.si = {static_cast<double>(whole(low, high)), ++last_};
+  }
+
+ private:
+  std::mt19937 random_;
+  SourceId last_ = 0;
+};
+
+inline void give_shape(Dice& dice, Row<Sourced>& row) {
+  JointShape& s = row.shape;
+  JointInputs<Sourced>& in = row.joint;
+  s.weld = static_cast<WeldKind>(dice.whole(0, 4));
+  s.tube = dice.one_in(3);
+  s.intermittent = dice.one_in(3);
+  s.from_throat = dice.one_in(2);
+  s.width_given = dice.one_in(3);
+  s.purge = dice.one_in(4);
+  s.access = dice.one_in(4);
+  if (s.tube) dice.give(in.outside_diameter, 20, 600, unit::mm);
+  if (!s.tube) dice.give(in.line, 100, 5000, unit::mm);
+  if (s.intermittent) dice.give(in.element, 20, 60, unit::mm), dice.give(in.pitch, 60, 200, unit::mm);
+  if (s.weld == WeldKind::fillet) {
+    s.from_throat ? dice.give(in.throat, 2, 8, unit::mm) : dice.give(in.leg, 3, 12, unit::mm);
+    if (!dice.one_in(3)) dice.give(in.convexity, 1, 20, unit::percent);
+    return;
+  }
+  // Without a groove the gap or the cap is all the metal there is.
+  const bool groove = s.weld == WeldKind::single_v || s.weld == WeldKind::single_bevel;
+  if (!groove || !dice.one_in(3)) dice.give(in.gap, 0.5, 3, unit::mm);
+  if (!dice.one_in(3)) dice.give(in.root_face, 0.5, 2, unit::mm);
+  dice.give(in.groove_angle, 30, 70, unit::degree);
+  if (!groove || !dice.one_in(4)) dice.give(in.excess_height, 0.5, 3, unit::mm);
+  if (!dice.one_in(4)) dice.give(in.excess_overlap, 0.5, 2, unit::mm);
+  if (s.width_given) dice.give(in.excess_width, 4, 20, unit::mm);
+}
+
+inline void give_joint(Dice& dice, Row<Sourced>& row) {
+  JointInputs<Sourced>& in = row.joint;
+  dice.count(in.weldments, 1, 20), dice.count(in.count, 1, 8), dice.count(in.sides, 1, 2);
+  dice.give(in.thickness, 3, 20, unit::mm), dice.give(in.thickness_second, 3, 20, unit::mm);
+  dice.give(in.density, 2.6, 8.1, unit::g_per_cm3);
+  dice.give(in.fit_up_per_joint, 0.5, 5, unit::min), dice.give(in.tack_time, 0.1, 0.6, unit::min);
+  dice.give(in.fit_up_per_metre, 0.5, 4, unit::min_per_m), dice.give(in.tack_pitch, 80, 300, unit::mm);
+  if (!dice.one_in(4)) dice.give(in.finish_pace, 0.5, 6, unit::min_per_m);
+  if (!dice.one_in(5)) dice.give(in.personal, 5, 20, unit::percent);
+  if (row.shape.access) dice.give(in.access, 110, 160, unit::percent);
+  if (!row.shape.purge) return;
+  dice.give(in.purge_per_joint, 1, 6, unit::min), dice.give(in.purge_flow, 5, 15, unit::l_per_min);
+  dice.give(in.purge_gas_price, 5, 20, unit::money_per_m3);
+}
+
+inline void give_pass(Dice& dice, PassShape& shape, PassInputs<Sourced>& in) {
+  shape = {.filler = !dice.one_in(4), .beam = dice.one_in(3), .loaded_rate = dice.one_in(2), .gas = !dice.one_in(4)};
+  shape.area_given = dice.one_in(3);
+  shape.wire = !shape.area_given;
+  dice.count(in.given_passes, 1, 4);
+  dice.give(in.book_travel, 150, 900, unit::mm_per_min), dice.give(in.travel_low, 100, 300, unit::mm_per_min);
+  dice.give(in.travel_high, 400, 900, unit::mm_per_min);
+  if (shape.filler && shape.wire) {
+    dice.give(in.wire_feed, 1, 12, unit::m_per_min), dice.give(in.wire_diameter, 0.8, 1.6, unit::mm);
+  }
+  if (shape.filler && shape.area_given) dice.give(in.area_per_pass, 3, 25, unit::mm2);
+  dice.give(in.deposition_efficiency, 55, 99, unit::percent), dice.give(in.source_efficiency, 30, 90, unit::percent);
+  dice.give(in.thermal_efficiency, 60, 100, unit::percent);
+  if (shape.beam) dice.give(in.beam_power, 800, 6000, unit::W);
+  if (!shape.beam) dice.give(in.current, 60, 350, unit::A), dice.give(in.voltage, 10, 34, unit::V);
+  if (!dice.one_in(3)) dice.give(in.auxiliary_power, 0.1, 3, unit::kW);
+  if (shape.gas) {
+    dice.give(in.gas_flow, 6, 20, unit::l_per_min), dice.give(in.gas_loss, 100, 130, unit::percent);
+    dice.give(in.gas_price, 4, 20, unit::money_per_m3);
+    if (!dice.one_in(3)) dice.give(in.gas_before_and_after, 1, 12, unit::s);
+  }
+  dice.give(in.start_time, 0.05, 0.5, unit::min);
+  if (!dice.one_in(4)) dice.give(in.interpass_pace, 0.2, 3, unit::min_per_m);
+  if (shape.loaded_rate) dice.give(in.labour_rate, 30, 80, unit::money_per_h);
+  if (!shape.loaded_rate) dice.give(in.wage, 15, 40, unit::money_per_h), dice.give(in.burden, 20, 110, unit::percent);
+  dice.give(in.equipment_rate, 2, 40, unit::money_per_h);
+  if (!dice.one_in(3)) dice.give(in.wear_rate, 0.2, 5, unit::money_per_h);
+  if (shape.filler) dice.give(in.filler_price, 2, 40, unit::money_per_kg);
+  dice.give(in.electricity, 0.1, 0.4, unit::money_per_kWh);
+}
+
+inline Row<Sourced> any(Dice& dice) {
+  Row<Sourced> row;
+  give_shape(dice, row);
+  give_joint(dice, row);
+  const std::size_t groups = dice.one_in(2) ? 1 : static_cast<std::size_t>(dice.whole(1, 3));
+  row.pass_shapes.resize(groups);
+  row.passes.resize(groups);
+  for (std::size_t g = 0; g < groups; ++g) give_pass(dice, row.pass_shapes[g], row.passes[g]);
+  row.shape.passes_computed = groups == 1 && dice.one_in(2);
+  row.shape.speed_follows = row.shape.passes_computed || dice.one_in(3);
+  return row;
+}
+
+/// Every figure of a row with its name, in a fixed order.
+template <class N>
+struct Reading {
+  std::string words;
+  N number;
+};
+template <class N>
+std::vector<Reading<N>> readings(const RowFigures<N>& row) {
+  std::vector<Reading<N>> all;
+  const auto add = [&](const Figure& figure, const auto& quantity) { all.push_back({figure.key, quantity.si}); };
+  const JointFigures<N>& j = row.joint;
+  add(fig::line, j.line), add(fig::weld_length, j.weld_length), add(fig::elements_on_line, j.elements_on_line);
+  add(fig::joints_made, j.joints_made), add(fig::weld_elements, j.weld_elements), add(fig::tacks, j.tacks);
+  add(fig::section, j.section), add(fig::fit_up_min, j.fit_up), add(fig::tack_min, j.tack);
+  add(fig::finish_min, j.finish), add(fig::purge_min, j.purge);
+  for (const PassFigures<N>& p : row.passes) {
+    add(fig::group_section, p.section), add(fig::volume_rate, p.volume_rate), add(fig::passes, p.passes);
+    add(fig::starts, p.starts), add(fig::deposition_difference, p.deposition_difference), add(fig::travel, p.travel);
+    add(fig::arc, p.arc), add(fig::arc_by_deposition, p.arc_by_deposition), add(fig::start_min, p.start);
+    add(fig::interpass_min, p.interpass), add(fig::attended, p.attended), add(fig::floor, p.floor);
+    add(fig::line_energy, p.line_energy), add(fig::heat_input, p.heat_input), add(fig::deposit, p.deposit);
+    add(fig::filler, p.filler), add(fig::gas, p.gas), add(fig::purge_gas, p.purge_gas), add(fig::energy, p.energy);
+    add(fig::labour_cost, p.labour_cost), add(fig::filler_cost, p.filler_cost), add(fig::gas_cost, p.gas_cost);
+    add(fig::power_cost, p.power_cost), add(fig::wear_cost, p.wear_cost), add(fig::equipment_cost, p.equipment_cost);
+    add(fig::joint_cost, p.cost), add(fig::difference_cost, p.difference_cost);
+  }
+  return all;
+}
+
+}  // namespace random_row
