@@ -82,7 +82,11 @@ void write_whole(const fs::path& target, Overwrite overwrite, const std::functio
   sweep_temporaries(folder);
 
   const TemporaryFile temporary(folder);
-  write(temporary.path());
+  try {
+    write(temporary.path());
+  } catch (const std::system_error& fault) {
+    throw std::system_error(fault.code(), target.string());  // people know the target, not the temporary
+  }
   if (permissions && ::chmod(temporary.path().c_str(), *permissions) != 0) refuse_with(errno, target.string());
   flush_file(temporary.path());
   if (overwrite == Overwrite::no) {

@@ -95,6 +95,24 @@ TEST_CASE("the old file stays when writing fails") {
   CHECK(content_of(target) == "new");
 }
 
+TEST_CASE("a refusal names the target and not the temporary") {
+  const ScratchFolder folder;
+  const fs::path target = folder.path / "a.txt";
+  const auto full = [](const fs::path& path) {
+    throw std::system_error(std::make_error_code(std::errc::no_space_on_device), path.string());
+  };
+  std::string message;
+  try {
+    write_whole(target, Overwrite::no, full);
+  } catch (const std::system_error& fault) {
+    message = fault.what();
+    CHECK(fault.code() == std::errc::no_space_on_device);
+  }
+  CHECK(message.find(target.string()) == 0);
+  CHECK(message.find(".seambook-") == std::string::npos);
+  CHECK(entries(folder.path) == 0);
+}
+
 TEST_CASE("nothing is overwritten unasked") {
   const ScratchFolder folder;
   const fs::path target = folder.path / "a.txt";
