@@ -56,11 +56,7 @@ void resolve_metal_price(JobDraft& draft, const JobText& job, const WeldmentText
   const std::vector<MetalWay> ways = metal_ways(text);
   weldment.free_issue = text.free_issue && text.free_issue->value;
   weldment.metal_by_mass = text.base_metal_by.has_value();
-  if (text.base_metal_by && text.base_metal_by->text != "mass") {
-    draft.diagnostics.error(text.base_metal_by->place,
-                            fmt::format("base metal by '{}' is not built yet", text.base_metal_by->text),
-                            "'base_metal_by: mass' is");
-  } else if (ways.size() > 1) {
+  if (ways.size() > 1) {
     draft.diagnostics.error(std::max(ways[0].place, ways[1].place),
                             fmt::format("base metal is {} and {}: choose one", ways[0].words, ways[1].words));
   } else if (ways.empty() && std::none_of(job.bought.begin(), job.bought.end(), is_base_metal)) {

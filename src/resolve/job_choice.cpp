@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 
 #include "resolve/job_draft.hpp"
@@ -100,12 +101,14 @@ std::vector<std::size_t> suitable(const RateBook& book, const ChoiceRequest& req
   return found;
 }
 
+/// The next larger ones; without any, the smaller ones from the nearest down.
 std::string runners_up(const RateBook& book, const std::vector<std::size_t>& found, std::size_t chosen) {
-  // The next larger ones first, then the smaller ones from the nearest down.
-  std::vector<std::size_t> order(found.begin() + static_cast<std::ptrdiff_t>(chosen) + 1, found.end());
-  for (std::size_t i = chosen; i-- > 0;) order.push_back(found[i]);
+  const auto at = found.begin() + static_cast<std::ptrdiff_t>(chosen);
+  std::vector<std::size_t> order(at + 1, found.end());
+  const bool larger = !order.empty();
+  if (!larger) order.assign(std::make_reverse_iterator(at), found.rend());
   if (order.empty()) return "; no other fits";
-  std::string text = "; next: ";
+  std::string text = larger ? "; next: " : "; smaller: ";
   for (std::size_t i = 0; i < std::min(runners_up_named, order.size()); ++i)
     text += (i > 0 ? ", " : "") + book.procedures[order[i]].name;
   return text;

@@ -85,14 +85,13 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
     const DefaultLevels levels{&text.defaults, &weldment_text.defaults, &of_job};
     Joint joint;
     joint.id = take_id(draft, text, ++position, seen);
-    joint.mark = text.mark ? text.mark->text : "";
+    joint.mark = text_of(text.mark);
     joint.place = text.place;
     joint.weldment = weldment;
     refuse_grade(draft, levels);
     const bool metal_found = take_base_metal(draft, text, levels, joint, lack_of_metal_told);
     take_finish(draft, text, levels, joint);
     take_purge(draft, text, joint);
-    if (!text.weld) refuse_lack(draft, text.place, "the joint has no weld", "add for example 'weld: fillet'");
     if (const auto weld = text.weld ? find_weld_kind(draft.diagnostics, *text.weld) : std::nullopt) {
       joint.weld = *weld;
       resolve_sizes(draft, text, joint);

@@ -90,6 +90,16 @@ void choose(JobDraft& draft, const JointText& text, std::string process, Joint& 
     freeze(draft, size.si);
 }
 
+/// Where thin members get their tacks closer together, another thickness may ask for another pitch.
+void freeze_for_tacks(JobDraft& draft, const Joint& joint) {
+  for (const PassGroup& pass : joint.passes) {
+    const Process& process = draft.book.processes[draft.book.procedures[pass.procedure].process];
+    if (process.tack_pitch.si.source == process.tack_pitch_thin.si.source) continue;
+    freeze(draft, joint.thickness.si);
+    freeze(draft, joint.thickness_second.si);
+  }
+}
+
 }  // namespace
 
 void resolve_passes(JobDraft& draft, const JointText& text, const DefaultLevels& levels, Joint& joint) {
@@ -104,6 +114,7 @@ void resolve_passes(JobDraft& draft, const JointText& text, const DefaultLevels&
   } else if (asked.word == nullptr || !draft.refused.contains(asked.word->place)) {
     choose(draft, text, process, joint);
   }
+  freeze_for_tacks(draft, joint);
 }
 
 }  // namespace seambook

@@ -118,9 +118,6 @@ void resolve_other_than_fillet(JobDraft& draft, const JointText& text, Joint& jo
 void resolve_sizes(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.count = count_or_one(draft, text.count, text.place);
   joint.sides = count_or_one(draft, text.sides, text.place);
-  if (text.sides && text.sides->value != 1 && text.sides->value != 2)
-    draft.diagnostics.error(text.sides->place, fmt::format("{} sides cannot be welded", text.sides->value),
-                            "sides are 1 or 2");
   resolve_thickness(draft, text, joint);
   resolve_line(draft, text, joint);
   resolve_elements(draft, text, joint);

@@ -22,7 +22,7 @@ void take_turns(JobDraft& draft, const WeldmentText& text, Weldment& weldment) {
   }
   if (!two_sided) return;
   weldment.turns = draft.book.allowances.turns_two_sided;
-  assume(draft, fmt::format("{}: turned {} times because joints have two sides, from the rate book", weldment.name,
+  assume(draft, fmt::format("{}: turns {}, because joints have two sides, from the rate book", weldment.name,
                             shown(weldment.turns.si.value, unit::none)));
 }
 

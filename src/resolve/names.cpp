@@ -24,6 +24,14 @@ bool first_of_its_name(Diagnostics& diagnostics, NamesSeen& seen, const Word& wo
   return added;
 }
 
+std::string text_of(const std::optional<Word>& word) { return word ? word->text : std::string(); }
+
+std::vector<std::string> texts_of(const std::vector<Word>& words) {
+  std::vector<std::string> texts;
+  for (const Word& word : words) texts.push_back(word.text);
+  return texts;
+}
+
 std::string listed(const std::vector<std::string>& words) {
   std::string text;
   for (std::size_t i = 0; i < words.size(); ++i) {

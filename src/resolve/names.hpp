@@ -29,6 +29,9 @@ std::optional<std::size_t> find_name(Diagnostics& diagnostics, const std::vector
 using NamesSeen = std::unordered_map<std::string, Place>;
 /// Refuses a name that stood before: `filler 'X' is given twice; first at rates/materials.yaml:12:5`. True when new.
 bool first_of_its_name(Diagnostics&, NamesSeen&, const Word&, std::string_view kind);
+/// The word's text, or empty.
+std::string text_of(const std::optional<Word>&);
+std::vector<std::string> texts_of(const std::vector<Word>&);
 /// `A, B and C`.
 std::string listed(const std::vector<std::string>& words);
 

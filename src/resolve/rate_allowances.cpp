@@ -29,7 +29,7 @@ void resolve_tacks(RateEntry& entry, const ProcessText& text, Process& process) 
 
 Process resolve_one_process(RateEntry& entry, const ProcessText& text) {
   Process process;
-  process.grade = find_grade(entry, text.grade);
+  process.grade = find_grade(entry.draft, text.grade);
   process.start = needed(entry, text.start, "start", unit::min);
   resolve_tacks(entry, text, process);
   process.gas_before_and_after = needed(entry, text.gas_before_and_after, "gas before and after", unit::s);

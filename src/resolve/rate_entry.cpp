@@ -9,10 +9,8 @@ namespace seambook {
 SourceId add_rate_source(RateEntry& entry, std::string_view field, double value, const Unit& unit, Place place,
                          bool frozen) {
   RateSource source{entry.name, std::string(field), value, unit, place, Basis::assumption, {}, frozen};
-  // An entry that does not say what it rests on counts as an assumption, and says so on the assumptions page.
   source.basis = entry.evidence.basis.value_or(Basis::assumption);
-  source.words = entry.evidence.source ? entry.evidence.source->text : "";
-  if (!entry.evidence.basis) source.words += source.words.empty() ? "no basis stated" : " (no basis stated)";
+  source.words = text_of(entry.evidence.source);
   entry.draft.book.sources.push_back(std::move(source));
   return static_cast<SourceId>(entry.draft.book.sources.size() - 1);
 }
@@ -58,8 +56,6 @@ Known<dim::ratio> needed_within(RateEntry& entry, const Maybe<dim::ratio>& writt
   return known_within(entry, written, field, limits);
 }
 
-std::string text_of(const std::optional<Word>& word) { return word ? word->text : std::string(); }
-
 std::string take_name(RateDraft& draft, NamesSeen& seen, const std::optional<Word>& name, std::string_view kind) {
   if (!name) return {};  // reading has refused it
   first_of_its_name(draft.diagnostics, seen, *name, kind);
@@ -82,17 +78,9 @@ std::optional<std::size_t> find_process(RateDraft& draft, const Word& word) {
   return std::nullopt;
 }
 
-std::size_t find_grade(RateEntry& entry, const std::optional<Word>& grade) {
-  const std::vector<Labour>& labour = entry.draft.book.labour;
-  if (grade) return find_name(entry.draft.diagnostics, labour, &Labour::name, *grade, "labour grade").value_or(0);
-  if (labour.size() > 1) refuse_missing(entry, "labour grade", "the rate book holds several: add 'grade'");
-  return 0;
-}
-
-std::vector<std::string> texts_of(const std::vector<Word>& words) {
-  std::vector<std::string> texts;
-  for (const Word& word : words) texts.push_back(word.text);
-  return texts;
+std::size_t find_grade(RateDraft& draft, const std::optional<Word>& grade) {
+  if (!grade) return 0;
+  return find_name(draft.diagnostics, draft.book.labour, &Labour::name, *grade, "labour grade").value_or(0);
 }
 
 }  // namespace seambook

@@ -1,5 +1,6 @@
 // An entry of the rate book while it is resolved: what its numbers are called, what they rest on, where it stands.
-// Every number taken from it becomes a row of RateBook::sources.
+// Every number taken from it becomes a row of RateBook::sources. Reading has refused entries without the keys that all
+// need and ranges that run backwards; a draft made of such entries only serves to find more faults.
 #pragma once
 
 #include <utility>
@@ -65,8 +66,6 @@ Known<dim::ratio> known_within(RateEntry&, const Maybe<dim::ratio>&, std::string
 
 inline constexpr Limits efficiency_limits{0, 1, true, false};
 
-/// The word's text, or empty.
-std::string text_of(const std::optional<Word>&);
 /// Takes the entry's name when it has one; refuses names that stood before in this section.
 std::string take_name(RateDraft&, NamesSeen&, const std::optional<Word>&, std::string_view kind);
 /// `none` is how an author says that a procedure takes no filler or gas.
@@ -78,9 +77,8 @@ inline constexpr std::string_view known_processes =
     "141 GTAW, 15 PAW, 521 LBW";
 /// The process of that number or those letters, as an index into RateBook::processes.
 std::optional<std::size_t> find_process(RateDraft&, const Word&);
-/// The labour grade named; when none is named, the only one there is.
-std::size_t find_grade(RateEntry&, const std::optional<Word>&);
-std::vector<std::string> texts_of(const std::vector<Word>&);
+/// The labour grade named, as an index into RateBook::labour.
+std::size_t find_grade(RateDraft&, const std::optional<Word>&);
 
 // The sections of the book, each in a file by topic. Later ones refer to earlier ones, in the order of this list.
 void resolve_currency(RateDraft&, const RateText&);

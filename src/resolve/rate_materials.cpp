@@ -17,17 +17,14 @@ constexpr FormWord filler_forms[] = {{"solid_wire", FillerForm::solid_wire},
                                      {"rod", FillerForm::rod},
                                      {"covered_electrode", FillerForm::covered_electrode}};
 
-FillerForm find_form(RateEntry& entry, const std::optional<Word>& word) {
-  if (!word) {
-    refuse_missing(entry, "form", "add one of solid_wire, cored_wire, rod, covered_electrode");
-    return FillerForm::solid_wire;
-  }
+FillerForm find_form(RateDraft& draft, const std::optional<Word>& word) {
+  if (!word) return FillerForm::solid_wire;
   std::vector<std::string_view> known_forms;
   for (const FormWord& form : filler_forms) {
     if (form.word == word->text) return form.form;
     known_forms.push_back(form.word);
   }
-  refuse_unknown(entry.draft.diagnostics, *word, "filler form", known_forms);
+  refuse_unknown(draft.diagnostics, *word, "filler form", known_forms);
   return FillerForm::solid_wire;
 }
 
@@ -41,8 +38,6 @@ void resolve_base_metals(RateDraft& draft, const RateText& text) {
     for (const Word& other : written.also)
       if (first_of_its_name(draft.diagnostics, seen, other, "base metal")) metal.also.push_back(other.text);
     RateEntry entry{draft, "base metal " + metal.name, written.place, written.evidence};
-    if (!written.group) refuse_missing(entry, "group", "add its group by ISO/TR 15608, for example \"1.1\"");
-    if (!written.cleanliness) refuse_missing(entry, "cleanliness", "add for example carbon or stainless");
     metal.group = text_of(written.group);
     metal.cleanliness = text_of(written.cleanliness);
     metal.density = needed(entry, written.density, "density", unit::g_per_cm3);
@@ -59,7 +54,7 @@ void resolve_fillers(RateDraft& draft, const RateText& text) {
     filler.name = take_name(draft, seen, written.name, "filler");
     RateEntry entry{draft, "filler " + filler.name, written.place, written.evidence};
     filler.classification = text_of(written.classification);
-    filler.form = find_form(entry, written.form);
+    filler.form = find_form(draft, written.form);
     filler.diameter = needed(entry, written.diameter, "diameter", unit::mm);
     filler.density = needed(entry, written.density, "density", unit::g_per_cm3);
     filler.price = needed(entry, written.price, "price", unit::money_per_kg);
@@ -81,13 +76,9 @@ void resolve_gases(RateDraft& draft, const RateText& text) {
 void resolve_preparations(RateDraft& draft, const RateText& text) {
   for (const PreparationText& written : text.preparations) {
     RateEntry entry{draft, "preparation", written.place, written.evidence};
-    if (!written.weld) refuse_missing(entry, "weld");
-    if (!written.thickness) refuse_missing(entry, "thickness", "add for example 'thickness: [2 mm, 20 mm]'");
     const auto weld = written.weld ? find_weld_kind(draft.diagnostics, *written.weld) : std::nullopt;
     if (!weld || !written.thickness) continue;
     Preparation preparation{*weld, written.thickness->low.value, written.thickness->high.value, {}, {}, {}};
-    if (preparation.from > preparation.to)
-      draft.diagnostics.error(written.thickness->low.place, "the thickness range begins above its end");
     entry.name = fmt::format("preparation {} {} to {}", weld_word(*weld), shown(preparation.from, unit::mm),
                              shown(preparation.to, unit::mm));
     preparation.groove_angle = known(entry, written.groove_angle, "groove angle", unit::degree);

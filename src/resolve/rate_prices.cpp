@@ -30,9 +30,6 @@ Quantity<D> needed_threshold(RateEntry& entry, const Maybe<D>& written, std::str
 void resolve_currency(RateDraft& draft, const RateText& text) {
   draft.book.shop = text_of(text.shop);
   draft.book.aws_terms = text_of(text.terms) == "aws";
-  if (text.terms && text.terms->text != "aws" && text.terms->text != "iso")
-    draft.diagnostics.error(text.terms->place, fmt::format("unknown terms '{}'", text.terms->text),
-                            "known are iso and aws");
   if (!text.currency) {
     refuse_book_without(draft, text, "has no currency", "add for example 'currency: EUR'");
     return;

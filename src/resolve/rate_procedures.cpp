@@ -18,9 +18,6 @@ std::string position_of(const Word& word, const std::vector<WeldKind>& welds) {
 void resolve_range_of_use(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
   for (const Word& word : text.welds)
     if (const auto weld = find_weld_kind(entry.draft.diagnostics, word)) procedure.welds.push_back(*weld);
-  if (text.welds.empty()) refuse_missing(entry, "welds", "add for example 'welds: [fillet]'");
-  if (text.groups.empty()) refuse_missing(entry, "groups", "add base-metal groups, for example 'groups: [\"1\"]'");
-  if (text.positions.empty()) refuse_missing(entry, "positions", "add for example 'positions: [PA, PB]'");
   procedure.groups = texts_of(text.groups);
   for (const Word& word : text.positions) {
     std::string code = position_of(word, procedure.welds);
@@ -30,11 +27,9 @@ void resolve_range_of_use(RateEntry& entry, const ProcedureText& text, Procedure
     procedure.positions.push_back(std::move(code));
   }
   procedure.size = needed(entry, text.size, "size", unit::mm, Effect::frozen);
-  if (!text.thickness) return refuse_missing(entry, "thickness", "add for example 'thickness: [2 mm, 8 mm]'");
+  if (!text.thickness) return;
   procedure.thickness_from = text.thickness->low.value;
   procedure.thickness_to = text.thickness->high.value;
-  if (procedure.thickness_from > procedure.thickness_to)
-    entry.draft.diagnostics.error(text.thickness->low.place, "the thickness range begins above its end");
 }
 
 void resolve_travel(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
@@ -44,9 +39,7 @@ void resolve_travel(RateEntry& entry, const ProcedureText& text, Procedure& proc
   const Maybe<dim::speed> low = text.travel_range->low, high = text.travel_range->high;
   procedure.travel_low = known(entry, low, "lowest travel speed", unit::mm_per_min);
   procedure.travel_high = known(entry, high, "highest travel speed", unit::mm_per_min);
-  if (low->value > high->value) {
-    entry.draft.diagnostics.error(low->place, "the travel range begins above its end");
-  } else if (text.travel_speed && (text.travel_speed->value < low->value || text.travel_speed->value > high->value)) {
+  if (text.travel_speed && (text.travel_speed->value < low->value || text.travel_speed->value > high->value)) {
     entry.draft.diagnostics.error(
         text.travel_speed->place,
         fmt::format("travel speed {} is outside its range", shown(text.travel_speed->value, unit::mm_per_min)),
@@ -106,7 +99,6 @@ void resolve_procedures(RateDraft& draft, const RateText& text) {
     procedure.name = take_name(draft, seen, written.name, "procedure");
     procedure.place = written.place;
     RateEntry entry{draft, "procedure " + procedure.name, written.place, written.evidence};
-    if (!written.process) refuse_missing(entry, "process");
     procedure.process =
         written.process ? find_process(draft, *written.process).value_or(unknown_process) : unknown_process;
     resolve_range_of_use(entry, written, procedure);

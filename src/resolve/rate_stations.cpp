@@ -45,10 +45,8 @@ std::string find_attribute_value(RateDraft& draft, std::string_view attribute, c
   return value.text;
 }
 
-Qualification resolve_qualification(RateDraft& draft, const QualificationText& text, const Evidence& evidence) {
+Qualification resolve_qualification(RateDraft& draft, const QualificationText& text) {
   Qualification qualification;
-  RateEntry entry{draft, "qualification", text.place, evidence};
-  if (!text.process) refuse_missing(entry, "process");
   if (text.process) qualification.process = find_process(draft, *text.process).value_or(0);
   qualification.groups = texts_of(text.groups);
   for (const Word& word : text.positions) {
@@ -59,11 +57,7 @@ Qualification resolve_qualification(RateDraft& draft, const QualificationText& t
                               "write it as in ISO 6947 (PA, PB ...) or AWS (2F, 3G ...)");
     qualification.positions.push_back(std::move(code));
   }
-  if (text.thickness) {
-    if (text.thickness->low.value > text.thickness->high.value)
-      draft.diagnostics.error(text.thickness->low.place, "the thickness range begins above its end");
-    qualification.thickness = {text.thickness->low.value, text.thickness->high.value};
-  }
+  if (text.thickness) qualification.thickness = {text.thickness->low.value, text.thickness->high.value};
   if (text.until) qualification.until = text.until->value;
   return qualification;
 }
@@ -98,7 +92,6 @@ void resolve_change_tasks(RateDraft& draft, const RateText& text) {
     task.name = text_of(written.name);
     RateEntry entry{draft, "change task " + task.name, written.place, written.evidence};
     if (written.when) task.attribute = find_attribute(draft, *written.when);
-    if (!written.when) refuse_missing(entry, "when", "say which attribute calls it, for example 'when: filler'");
     for (const Word& word : written.from) task.from.push_back(find_attribute_value(draft, task.attribute, word));
     for (const Word& word : written.to) task.to.push_back(find_attribute_value(draft, task.attribute, word));
     task.time = needed(entry, written.time, "time", unit::min, Effect::frozen);
@@ -109,14 +102,12 @@ void resolve_change_tasks(RateDraft& draft, const RateText& text) {
 
 void resolve_welders(RateDraft& draft, const RateText& text) {
   NamesSeen seen;
-  const Evidence no_evidence;
   for (const WelderText& written : text.welders) {
     Welder welder;
     welder.stamp = take_name(draft, seen, written.stamp, "welder");
-    RateEntry entry{draft, "welder " + welder.stamp, written.place, no_evidence};
-    welder.grade = find_grade(entry, written.grade);
+    welder.grade = find_grade(draft, written.grade);
     for (const QualificationText& qualification : written.qualifications)
-      welder.qualifications.push_back(resolve_qualification(draft, qualification, no_evidence));
+      welder.qualifications.push_back(resolve_qualification(draft, qualification));
     draft.book.welders.push_back(std::move(welder));
   }
 }
