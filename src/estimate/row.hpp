@@ -158,17 +158,18 @@ void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const 
              fig::difference_cost, g);
     cost = cost + out.filler_cost;
   }
+  Money<N> gas_cost{};
   if (shape.gas) {
     out.gas = name(gas_volume(in.gas_flow, out.arc, out.starts, in.gas_before_and_after, in.gas_loss), fig::gas, g);
-    Money<N> gas_cost = out.gas * in.gas_price;
-    if (row.shape.purge) {
-      const Time<N> purged = g == 0 ? whole.purge + out.arc : out.arc;
-      out.purge_gas = name(row.joint.purge_flow * purged * in.gas_loss, fig::purge_gas, g);
-      gas_cost = gas_cost + out.purge_gas * row.joint.purge_gas_price;
-    }
-    out.gas_cost = name(gas_cost, fig::gas_cost, g);
-    cost = cost + out.gas_cost;
+    gas_cost = out.gas * in.gas_price;
   }
+  if (row.shape.purge) {
+    const Time<N> purged = g == 0 ? whole.purge + out.arc : out.arc;
+    out.purge_gas = name(row.joint.purge_flow * purged * in.gas_loss, fig::purge_gas, g);
+    gas_cost = gas_cost + out.purge_gas * row.joint.purge_gas_price;
+  }
+  out.gas_cost = name(gas_cost, fig::gas_cost, g);
+  cost = cost + out.gas_cost;
   out.energy =
       name(shape.beam ? beam_electricity(in.beam_power, in.source_efficiency, in.auxiliary_power, out.arc)
                       : arc_electricity(in.voltage, in.current, in.source_efficiency, in.auxiliary_power, out.arc),

@@ -64,8 +64,8 @@ class Renderer {
         return selected(n);
       case Op::root: {
         const Piece x = piece(n.operands[0]);
-        return {call("SQRT", x.text.empty() ? formula_number(x.scale) : x.text),
-                x.text.empty() ? 1 : std::sqrt(x.scale)};
+        if (x.text.empty() || x.scale < 0) return {call("SQRT", in_unit(x, 1).text)};
+        return {call("SQRT", x.text), std::sqrt(x.scale)};
       }
       case Op::power:
         return {bracket(plain(n.operands[0]), Binding::atom) + "^" + formula_number(value(n, 1)), 1, Binding::product};
@@ -106,13 +106,16 @@ class Renderer {
         in_unit(a, scale).text + sign + (minus ? bracket(in_unit(b, scale), Binding::product) : in_unit(b, scale).text),
         scale, Binding::sum};
   }
+  static bool nothing(const Piece& p) { return p.text.empty() && p.scale == 0; }
   Piece product(const Piece& a, const Piece& b) const {
+    if (nothing(a) || nothing(b)) return {"", 0};  // an absent number: what it multiplies is not shown
     if (a.text.empty()) return {b.text, a.scale * b.scale, b.binding};
     if (b.text.empty()) return {a.text, a.scale * b.scale, a.binding};
     return {bracket(a, Binding::product) + style_.times + bracket(b, Binding::product), a.scale * b.scale,
             Binding::product};
   }
   Piece quotient(const Piece& a, const Piece& b) const {
+    if (nothing(a)) return {"", 0};
     if (b.text.empty()) return {a.text, a.scale / b.scale, a.binding};
     const std::string above = a.text.empty() ? "1" : bracket(a, Binding::product);
     return {above + style_.over + bracket(b, Binding::atom), a.scale / b.scale, Binding::product};
@@ -120,13 +123,13 @@ class Renderer {
   Piece common(const char* function, const TapeNode& n) const {
     const Piece a = piece(n.operands[0]);
     const Piece b = piece(n.operands[1]);
-    const double scale = a.text.empty() ? (b.text.empty() ? 1 : b.scale) : a.scale;
+    const double scale = std::fabs(a.text.empty() ? (b.text.empty() ? 1 : b.scale) : a.scale);
     return {fmt::format("{}({},{})", function, in_unit(a, scale).text, in_unit(b, scale).text), scale};
   }
   Piece selected(const TapeNode& n) const {
     std::array<Piece, 4> p;
     for (int k = 0; k < 4; ++k) p[static_cast<std::size_t>(k)] = piece(n.operands[k]);
-    const double compared = p[0].text.empty() ? p[1].scale : p[0].scale;
+    const double compared = std::fabs(p[0].text.empty() ? (p[1].text.empty() ? 1 : p[1].scale) : p[0].scale);
     const double chosen = p[2].text.empty() ? (p[3].text.empty() ? 1 : p[3].scale) : p[2].scale;
     return {fmt::format("IF({}<{},{},{})", in_unit(p[0], compared).text, in_unit(p[1], compared).text,
                         in_unit(p[2], chosen).text, in_unit(p[3], chosen).text),

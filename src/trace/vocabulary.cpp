@@ -23,6 +23,7 @@ double round_decimal(double x, int digits) {
   double whole = 0;
   std::from_chars(mantissa.data(), mantissa.data() + mantissa.size(), whole);
   if (up) whole += 1;
+  if (whole == 0) return 0;  // never -0
   double scale = 1;
   for (int i = 0; i < digits; ++i) scale *= 10;
   return std::copysign(whole / scale, x);

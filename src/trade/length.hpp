@@ -14,7 +14,7 @@ Length<N> circumference(Length<N> outside_diameter) {
 /// Whole weld elements on one line: the first starts at its beginning, the last ends on it.
 template <class N>
 Ratio<N> elements_on_line(Length<N> line, Length<N> element, Length<N> pitch) {
-  return whole_down((line - element) / pitch) + number<N>(1);
+  return whole_down((line - element) / pitch + number<N>(1));
 }
 
 /// Tacks at each end of a line and between them, at most `pitch` apart.
