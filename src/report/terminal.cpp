@@ -7,7 +7,7 @@
 namespace seambook {
 namespace {
 
-std::string printable(std::string_view text) {
+std::string shown_text(std::string_view text) {
   std::string shown;
   while (!text.empty()) {
     const Character next = character_at(text, 0);
@@ -21,18 +21,18 @@ std::string printable(std::string_view text) {
   return shown;
 }
 
-using Row = std::vector<std::string>;
+using TableLine = std::vector<std::string>;
 
-std::vector<std::size_t> column_widths(const std::vector<Row>& rows) {
+std::vector<std::size_t> table_widths(const std::vector<TableLine>& rows) {
   std::vector<std::size_t> widths;
-  for (const Row& row : rows) {
+  for (const TableLine& row : rows) {
     widths.resize(std::max(widths.size(), row.size()));
     for (std::size_t at = 0; at < row.size(); ++at) widths[at] = std::max(widths[at], display_width(row[at]));
   }
   return widths;
 }
 
-std::string line_of(const Row& row, const std::vector<std::size_t>& widths, const std::vector<bool>& right) {
+std::string table_line(const TableLine& row, const std::vector<std::size_t>& widths, const std::vector<bool>& right) {
   std::string line;
   for (std::size_t at = 0; at < row.size(); ++at) {
     if (at > 0) line.append("  ");
@@ -44,7 +44,7 @@ std::string line_of(const Row& row, const std::vector<std::size_t>& widths, cons
   return line + '\n';
 }
 
-std::string rule(const std::vector<std::size_t>& widths) {
+std::string rule_line(const std::vector<std::size_t>& widths) {
   std::string line;
   for (std::size_t at = 0; at < widths.size(); ++at) line.append(at > 0 ? 2 : 0, ' ').append(widths[at], '-');
   line.erase(line.find_last_not_of(' ') + 1);
@@ -64,18 +64,18 @@ std::size_t display_width(std::string_view text) {
 }
 
 std::string render(const TextTable& table) {
-  std::vector<Row> lines;
+  std::vector<TableLine> lines;
   lines.push_back(table.headings);
   lines.insert(lines.end(), table.rows.begin(), table.rows.end());
-  for (Row& line : lines) {
-    for (std::string& cell : line) cell = printable(cell);
+  for (TableLine& line : lines) {
+    for (std::string& cell : line) cell = shown_text(cell);
   }
-  const auto widths = column_widths(lines);
+  const auto widths = table_widths(lines);
   std::string text;
-  if (!table.headings.empty()) text += line_of(lines.front(), widths, table.right_aligned) + rule(widths);
+  if (!table.headings.empty()) text += table_line(lines.front(), widths, table.right_aligned) + rule_line(widths);
   for (std::size_t row = 0; row < table.rows.size(); ++row) {
-    if (table.rule_before_row == row) text += rule(widths);
-    text += line_of(lines[row + 1], widths, table.right_aligned);
+    if (table.rule_before_row == row) text += rule_line(widths);
+    text += table_line(lines[row + 1], widths, table.right_aligned);
   }
   return text;
 }

@@ -39,20 +39,22 @@ std::string_view look_word(Look look) {
   return "?";
 }
 
-bool plain_letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
-bool plain_digit(char c) { return c >= '0' && c <= '9'; }
+bool reference_letter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
+bool reference_digit(char c) { return c >= '0' && c <= '9'; }
 
 // `A1`, `xfd20`, `R1C1`, `RC`: a formula would take these for a cell.
 bool reads_as_cell(std::string_view name) {
-  const auto letters = static_cast<std::size_t>(std::ranges::find_if_not(name, plain_letter) - name.begin());
-  const bool a1 =
-      letters >= 1 && letters <= 3 && letters < name.size() && std::ranges::all_of(name.substr(letters), plain_digit);
-  const auto row_column_letter = [](char c) { return plain_digit(c) || c == 'R' || c == 'r' || c == 'C' || c == 'c'; };
+  const auto letters = static_cast<std::size_t>(std::ranges::find_if_not(name, reference_letter) - name.begin());
+  const bool a1 = letters >= 1 && letters <= 3 && letters < name.size() &&
+                  std::ranges::all_of(name.substr(letters), reference_digit);
+  const auto row_column_letter = [](char c) {
+    return reference_digit(c) || c == 'R' || c == 'r' || c == 'C' || c == 'c';
+  };
   return a1 || std::ranges::all_of(name, row_column_letter);
 }
 
 // A line break inside a cell would break the rule of one line a cell.
-std::string quoted(std::string_view text) {
+std::string quoted_content(std::string_view text) {
   std::string shown = "\"";
   for (const char c : text) {
     if (c == '\n') {
@@ -66,11 +68,12 @@ std::string quoted(std::string_view text) {
 }
 
 std::string content_text(const Cell& cell) {
-  if (const auto* text = std::get_if<std::string>(&cell.content)) return quoted(*text);
+  if (const auto* text = std::get_if<std::string>(&cell.content)) return quoted_content(*text);
   if (const auto* number = std::get_if<double>(&cell.content)) return fmt::format("{}", *number);
   if (const auto* formula = std::get_if<Formula>(&cell.content)) {
     const auto* number = std::get_if<double>(&formula->value);
-    const std::string value = number ? fmt::format("{}", *number) : quoted(std::get<std::string>(formula->value));
+    const std::string value =
+        number ? fmt::format("{}", *number) : quoted_content(std::get<std::string>(formula->value));
     return fmt::format("={} -> {}", formula->text, value);
   }
   return "(blank)";
@@ -92,8 +95,8 @@ std::string cell_name(std::uint32_t row, std::uint16_t column, bool absolute) {
 }
 
 std::string sheet_reference(const std::string& name) {
-  const auto plain = [](char c) { return plain_letter(c) || plain_digit(c) || c == '_'; };
-  if (!name.empty() && !plain_digit(name.front()) && std::ranges::all_of(name, plain) && !reads_as_cell(name)) {
+  const auto plain = [](char c) { return reference_letter(c) || reference_digit(c) || c == '_'; };
+  if (!name.empty() && !reference_digit(name.front()) && std::ranges::all_of(name, plain) && !reads_as_cell(name)) {
     return name;
   }
   std::string quoted_name = "'";

@@ -29,7 +29,7 @@ struct Where {
   std::string_view part;
 };
 
-[[noreturn]] void refuse(const Where& where, std::string_view why) {
+[[noreturn]] void refuse_cell(const Where& where, std::string_view why) {
   std::string place(where.sheet);
   if (where.cell) place += "!" + cell_name(where.cell->first, where.cell->second);
   if (!where.part.empty()) place.append(place.empty() ? "" : " ").append(where.part);
@@ -41,29 +41,30 @@ void check_text(const Where& where, std::string_view text, std::size_t limit) {
   std::size_t length = 0;
   while (!text.empty()) {
     const Character next = character_at(text, 0);
-    if (!next.valid) refuse(where, "the text is not valid UTF-8");
+    if (!next.valid) refuse_cell(where, "the text is not valid UTF-8");
     const bool line_or_tab = next.code == '\n' || next.code == '\t';
-    if ((next.code < 0x20 && !line_or_tab) || next.code == 0x7F) refuse(where, "the text holds a control character");
-    if (next.code == 0xFFFE || next.code == 0xFFFF) refuse(where, "the text holds a character that XML forbids");
+    if ((next.code < 0x20 && !line_or_tab) || next.code == 0x7F)
+      refuse_cell(where, "the text holds a control character");
+    if (next.code == 0xFFFE || next.code == 0xFFFF) refuse_cell(where, "the text holds a character that XML forbids");
     length += next.code > 0xFFFF ? 2 : 1;
     text.remove_prefix(next.bytes);
   }
-  if (length > limit) refuse(where, fmt::format("the text has {} characters, at most {} fit", length, limit));
+  if (length > limit) refuse_cell(where, fmt::format("the text has {} characters, at most {} fit", length, limit));
 }
 
 void check_number(const Where& where, double number) {
-  if (!std::isfinite(number)) refuse(where, "the number is not finite");
+  if (!std::isfinite(number)) refuse_cell(where, "the number is not finite");
 }
 
 void check_formula(const Where& where, const std::string& text) {
-  if (text.empty()) refuse(where, "the formula is empty");
-  if (text.front() == '=') refuse(where, "a formula is given without its '='");
-  if (text.find_first_of("\n\t") != std::string::npos) refuse(where, "the formula holds a line break or a tab");
+  if (text.empty()) refuse_cell(where, "the formula is empty");
+  if (text.front() == '=') refuse_cell(where, "a formula is given without its '='");
+  if (text.find_first_of("\n\t") != std::string::npos) refuse_cell(where, "the formula holds a line break or a tab");
   check_text(where, text, formula_limit - 1);
 }
 
 void check_place(const Where& where, std::uint32_t row, std::uint16_t column) {
-  if (row >= row_limit || column >= column_limit) refuse(where, "the cell lies outside the sheet");
+  if (row >= row_limit || column >= column_limit) refuse_cell(where, "the cell lies outside the sheet");
 }
 
 void check_cell(const Where& where, const Cell& cell) {
@@ -78,7 +79,7 @@ void check_cell(const Where& where, const Cell& cell) {
   }
 }
 
-std::uint64_t key(std::uint32_t row, std::uint16_t column) { return (std::uint64_t{row} << 16U) | column; }
+std::uint64_t place_key(std::uint32_t row, std::uint16_t column) { return (std::uint64_t{row} << 16U) | column; }
 
 // Spanned columns of a merge must be blank: the file keeps only the leftmost cell's content.
 void check_merges(const Sheet& sheet, const std::vector<std::uint64_t>& filled) {
@@ -86,12 +87,13 @@ void check_merges(const Sheet& sheet, const std::vector<std::uint64_t>& filled) 
   for (const Merge& merge : sheet.merges) {
     const Where where{sheet.name, std::pair(merge.row, merge.first_column), ""};
     check_place(where, merge.row, merge.last_column);
-    if (merge.first_column >= merge.last_column) refuse(where, "a merge spans at least two columns");
+    if (merge.first_column >= merge.last_column) refuse_cell(where, "a merge spans at least two columns");
     for (std::uint16_t column = merge.first_column; column <= merge.last_column; ++column) {
-      const std::uint64_t cell = key(merge.row, column);
-      if (!taken.insert(cell).second) refuse(where, "two merges overlap");
+      const std::uint64_t cell = place_key(merge.row, column);
+      if (!taken.insert(cell).second) refuse_cell(where, "two merges overlap");
       const bool inside = column > merge.first_column;
-      if (inside && std::ranges::binary_search(filled, cell)) refuse(where, "a spanned cell has content of its own");
+      if (inside && std::ranges::binary_search(filled, cell))
+        refuse_cell(where, "a spanned cell has content of its own");
     }
   }
 }
@@ -101,7 +103,7 @@ void check_cells(const Sheet& sheet) {
   all.reserve(sheet.cells.size());
   for (const Cell& cell : sheet.cells) {
     check_cell({sheet.name, std::pair(cell.row, cell.column), {}}, cell);
-    all.push_back(key(cell.row, cell.column));
+    all.push_back(place_key(cell.row, cell.column));
     if (!std::holds_alternative<std::monostate>(cell.content)) filled.push_back(all.back());
   }
   std::ranges::sort(all);
@@ -109,7 +111,7 @@ void check_cells(const Sheet& sheet) {
   if (const auto twin = std::ranges::adjacent_find(all); twin != all.end()) {
     const auto row = static_cast<std::uint32_t>(*twin >> 16U);
     const auto column = static_cast<std::uint16_t>(*twin & 0xFFFFU);
-    refuse({sheet.name, std::pair(row, column), {}}, "the cell is given twice");
+    refuse_cell({sheet.name, std::pair(row, column), {}}, "the cell is given twice");
   }
   check_merges(sheet, filled);
 }
@@ -120,7 +122,7 @@ void check_validations(const Sheet& sheet) {
     check_place(where, rule.row, rule.column);
     check_number(where, rule.minimum);
     check_number(where, rule.maximum);
-    if (rule.minimum > rule.maximum) refuse(where, "the minimum is above the maximum");
+    if (rule.minimum > rule.maximum) refuse_cell(where, "the minimum is above the maximum");
     check_text(where, rule.message, message_limit);
   }
 }
@@ -129,24 +131,26 @@ void check_highlights(const Sheet& sheet) {
   for (const Highlight& rule : sheet.highlights) {
     const Where where{sheet.name, std::pair(rule.first_row, rule.first_column), "highlight"};
     check_place(where, rule.last_row, rule.last_column);
-    if (rule.first_row > rule.last_row || rule.first_column > rule.last_column) refuse(where, "the range is reversed");
+    if (rule.first_row > rule.last_row || rule.first_column > rule.last_column)
+      refuse_cell(where, "the range is reversed");
     check_formula(where, rule.formula);
   }
 }
 
 void check_measures(const Sheet& sheet) {
   for (const double width : sheet.column_widths) {
-    if (!(width >= 0 && width <= width_limit)) refuse({sheet.name, {}, {}}, "a column width lies outside 0 to 255");
+    if (!(width >= 0 && width <= width_limit))
+      refuse_cell({sheet.name, {}, {}}, "a column width lies outside 0 to 255");
   }
-  if (sheet.column_widths.size() > column_limit) refuse({sheet.name, {}, {}}, "too many columns");
+  if (sheet.column_widths.size() > column_limit) refuse_cell({sheet.name, {}, {}}, "too many columns");
   for (const auto& [row, height] : sheet.row_heights) {
     if (row >= row_limit || !(height >= 0 && height <= height_limit)) {
-      refuse({sheet.name, {}, {}}, "a row height lies outside 0 to 409, or its row outside the sheet");
+      refuse_cell({sheet.name, {}, {}}, "a row height lies outside 0 to 409, or its row outside the sheet");
     }
   }
   if (sheet.repeat_rows &&
       (sheet.repeat_rows->first > sheet.repeat_rows->second || sheet.repeat_rows->second >= row_limit)) {
-    refuse({sheet.name, {}, {}}, "the repeated rows are no range of rows");
+    refuse_cell({sheet.name, {}, {}}, "the repeated rows are no range of rows");
   }
   check_place({sheet.name, {}, "frozen panes"}, sheet.frozen_rows, sheet.frozen_columns);
 }
@@ -158,15 +162,15 @@ void check_charts(const Workbook& workbook, const Sheet& sheet) {
     check_text(where, chart.title, message_limit);
     check_text(where, chart.value_axis, message_limit);
     if (!(chart.width >= 50 && chart.width <= 10000 && chart.height >= 50 && chart.height <= 10000)) {
-      refuse(where, "the size lies outside 50 to 10 000 pixels");
+      refuse_cell(where, "the size lies outside 50 to 10 000 pixels");
     }
-    if (chart.series.empty()) refuse(where, "a chart needs a series");
+    if (chart.series.empty()) refuse_cell(where, "a chart needs a series");
     for (const ChartSeries& series : chart.series) {
       check_text(where, series.name, message_limit);
       for (const std::string* range : {&series.categories, &series.values}) {
         const bool left_out = range == &series.categories && range->empty();
         if (!left_out && !is_chart_range(workbook, *range)) {
-          refuse(where, fmt::format("'{}' is no range of a sheet of this workbook", *range));
+          refuse_cell(where, fmt::format("'{}' is no range of a sheet of this workbook", *range));
         }
       }
     }
@@ -181,9 +185,9 @@ void check_book(const Workbook& workbook) {
                                          std::chrono::month(static_cast<unsigned>(workbook.month)),
                                          std::chrono::day(static_cast<unsigned>(workbook.day))};
   if (!date.ok() || workbook.year < 1980 || workbook.year > 9999) {
-    refuse({{}, {}, "document properties"}, "the date of creation is not in the calendar");
+    refuse_cell({{}, {}, "document properties"}, "the date of creation is not in the calendar");
   }
-  if (workbook.sheets.empty()) refuse({{}, {}, "workbook"}, "there is no sheet");
+  if (workbook.sheets.empty()) refuse_cell({{}, {}, "workbook"}, "there is no sheet");
 }
 
 }  // namespace

@@ -21,11 +21,11 @@ struct RowNeed {
 };
 using Needs = std::map<std::uint32_t, RowNeed>;
 
-bool wraps(Look look) {
+bool wraps_text(Look look) {
   return look == Look::wrapped || look == Look::heading || look == Look::note || look == Look::warning;
 }
 
-double width_of(const Sheet& sheet, std::uint16_t first, std::uint16_t last) {
+double spanned_width(const Sheet& sheet, std::uint16_t first, std::uint16_t last) {
   double width = 0;
   for (std::size_t at = first; at <= last; ++at) {
     width += at < sheet.column_widths.size() ? sheet.column_widths[at] : default_width;
@@ -45,7 +45,7 @@ double lines_needed(std::string_view text, double width) {
   }
 }
 
-std::string_view text_of(const Cell& cell) {
+std::string_view shown_words(const Cell& cell) {
   if (const auto* text = std::get_if<std::string>(&cell.content)) return *text;
   const auto* formula = std::get_if<Formula>(&cell.content);
   const auto* shown = formula != nullptr ? std::get_if<std::string>(&formula->value) : nullptr;
@@ -54,9 +54,9 @@ std::string_view text_of(const Cell& cell) {
 
 void add_need(RowNeed& need, const Sheet& sheet, const Cell& cell, const Merge* merge) {
   if (cell.look == Look::title) need.height = std::max(need.height, title_line);
-  if (!wraps(cell.look)) return;
+  if (!wraps_text(cell.look)) return;
   const std::uint16_t last = merge != nullptr ? merge->last_column : cell.column;
-  const double lines = lines_needed(text_of(cell), width_of(sheet, cell.column, last));
+  const double lines = lines_needed(shown_words(cell), spanned_width(sheet, cell.column, last));
   if (lines <= 1) return;
   if (merge == nullptr) {
     need.fits_itself = true;

@@ -19,12 +19,12 @@ lxw_format* base_format(lxw_workbook* book) {
   return format;
 }
 
-void tint(lxw_format* format, std::uint32_t colour) {
+void tint_cell(lxw_format* format, std::uint32_t colour) {
   format_set_pattern(format, LXW_PATTERN_SOLID);
   format_set_fg_color(format, colour);
 }
 
-void frame(lxw_format* format, std::uint32_t colour) {
+void frame_cell(lxw_format* format, std::uint32_t colour) {
   format_set_border(format, LXW_BORDER_THIN);
   format_set_border_color(format, colour);
 }
@@ -40,7 +40,7 @@ void style_heading(lxw_format* format) {
   format_set_font_size(format, 9);
   format_set_text_wrap(format);
   format_set_align(format, LXW_ALIGN_VERTICAL_BOTTOM);
-  tint(format, palette::heading_fill);
+  tint_cell(format, palette::heading_fill);
   format_set_bottom(format, LXW_BORDER_MEDIUM);
   format_set_bottom_color(format, palette::line);
 }
@@ -49,7 +49,7 @@ void style_sum(lxw_format* format, bool last) {
   format_set_bold(format);
   format_set_top(format, last ? LXW_BORDER_MEDIUM : LXW_BORDER_THIN);
   format_set_top_color(format, last ? palette::ink : palette::line);
-  if (last) tint(format, palette::total_fill);
+  if (last) tint_cell(format, palette::total_fill);
 }
 
 void style_note(lxw_format* format) {
@@ -62,21 +62,21 @@ void style_note(lxw_format* format) {
 void style_warning(lxw_format* format) {
   format_set_text_wrap(format);
   format_set_font_color(format, palette::warning_ink);
-  tint(format, palette::warning_fill);
+  tint_cell(format, palette::warning_fill);
 }
 
 void style_input(lxw_format* format) {
   format_set_unlocked(format);
-  tint(format, palette::input_fill);
-  frame(format, palette::input_line);
+  tint_cell(format, palette::input_fill);
+  frame_cell(format, palette::input_line);
 }
 
 void style_frozen(lxw_format* format) {
-  tint(format, palette::frozen_fill);
-  frame(format, palette::hairline);
+  tint_cell(format, palette::frozen_fill);
+  frame_cell(format, palette::hairline);
 }
 
-void style(lxw_format* format, Look look, Side side) {
+void apply_look(lxw_format* format, Look look, Side side) {
   if (side == Side::right) format_set_align(format, LXW_ALIGN_RIGHT);
   if (side == Side::left_with_room) {
     format_set_align(format, LXW_ALIGN_LEFT);
@@ -128,7 +128,7 @@ lxw_format* format_of(Looks& looks, Look look, const std::string& number_format,
   lxw_format*& format = looks.made[number_format][{look, side}];
   if (format == nullptr) {
     format = base_format(looks.book);
-    style(format, look, side);
+    apply_look(format, look, side);
     if (!number_format.empty()) format_set_num_format(format, number_format.c_str());
   }
   return format;

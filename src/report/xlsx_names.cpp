@@ -13,18 +13,18 @@
 namespace seambook {
 namespace {
 
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-bool letter(char c) { return lower(c) >= 'a' && lower(c) <= 'z'; }
-bool digit(char c) { return c >= '0' && c <= '9'; }
+char lower_letter(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+bool latin_letter(char c) { return lower_letter(c) >= 'a' && lower_letter(c) <= 'z'; }
+bool plain_figure(char c) { return c >= '0' && c <= '9'; }
 
 std::string lower_case(std::string_view text) {
   std::string result(text);
-  std::ranges::transform(result, result.begin(), lower);
+  std::ranges::transform(result, result.begin(), lower_letter);
   return result;
 }
 
 // Characters of valid UTF-8 text, as the limits of the format count them; nothing when the text is broken.
-std::optional<std::size_t> length_of(std::string_view text) {
+std::optional<std::size_t> format_length(std::string_view text) {
   std::size_t length = 0;
   while (!text.empty()) {
     const Character next = character_at(text, 0);
@@ -36,7 +36,7 @@ std::optional<std::size_t> length_of(std::string_view text) {
 }
 
 std::string_view fault_of_sheet_name(const std::string& name) {
-  const auto length = length_of(name);
+  const auto length = format_length(name);
   if (!length) return "is not valid text";
   if (*length == 0) return "is empty";
   if (*length > 31) return "is longer than 31 characters";
@@ -56,24 +56,24 @@ std::size_t cell_length(std::string_view text) {
   };
   const auto dollar = [](char c) { return c == '$'; };
   take(dollar, 1);
-  if (!take(letter, 3)) return 0;
+  if (!take(latin_letter, 3)) return 0;
   take(dollar, 1);
-  return take(digit, 7) ? at : 0;
+  return take(plain_figure, 7) ? at : 0;
 }
 
-bool is_cell(std::string_view text) { return !text.empty() && cell_length(text) == text.size(); }
+bool is_cell_reference(std::string_view text) { return !text.empty() && cell_length(text) == text.size(); }
 
 // `R1C1`, `r`, `C3`: a cell in the other way of counting.
 bool is_row_column(std::string_view name) {
   std::size_t at = 0;
   const auto digits = [&] {
-    while (at < name.size() && digit(name[at])) ++at;
+    while (at < name.size() && plain_figure(name[at])) ++at;
   };
-  if (at < name.size() && lower(name[at]) == 'r') {
+  if (at < name.size() && lower_letter(name[at]) == 'r') {
     ++at;
     digits();
   }
-  if (at < name.size() && lower(name[at]) == 'c') {
+  if (at < name.size() && lower_letter(name[at]) == 'c') {
     ++at;
     digits();
   }
@@ -81,13 +81,13 @@ bool is_row_column(std::string_view name) {
 }
 
 std::string_view fault_of_defined_name(const std::string& name) {
-  const auto length = length_of(name);
+  const auto length = format_length(name);
   if (!length) return "is not valid text";
   if (*length == 0 || *length > 255) return "is empty or longer than 255 characters";
-  const auto allowed = [](char c) { return letter(c) || digit(c) || c == '_' || c == '.'; };
+  const auto allowed = [](char c) { return latin_letter(c) || plain_figure(c) || c == '_' || c == '.'; };
   if (!std::ranges::all_of(name, allowed)) return "holds something else than letters, digits, '_' and '.'";
-  if (!letter(name.front()) && name.front() != '_') return "must begin with a letter or '_'";
-  if (is_cell(name) || is_row_column(name)) return "reads as a cell";
+  if (!latin_letter(name.front()) && name.front() != '_') return "must begin with a letter or '_'";
+  if (is_cell_reference(name) || is_row_column(name)) return "reads as a cell";
   if (lower_case(name).starts_with("_xl")) return "is reserved";
   return {};
 }
@@ -105,11 +105,11 @@ bool names_a_sheet(const Workbook& workbook, std::string_view reference, std::st
   return false;
 }
 
-bool is_range(std::string_view text) {
+bool is_cell_range(std::string_view text) {
   const std::size_t first = cell_length(text);
   if (first == 0) return false;
   text.remove_prefix(first);
-  return text.empty() || (text.front() == ':' && is_cell(text.substr(1)));
+  return text.empty() || (text.front() == ':' && is_cell_reference(text.substr(1)));
 }
 
 [[noreturn]] void refuse_name(std::string_view kind, std::string_view name, std::string_view why) {
@@ -134,7 +134,7 @@ void check_defined_names(const Workbook& workbook) {
     if (!fault.empty()) refuse_name("defined name", defined.name, fault);
     if (!taken.insert(lower_case(defined.name)).second) refuse_name("defined name", defined.name, "is used twice");
     std::string_view rest;
-    if (!names_a_sheet(workbook, defined.target, rest) || !is_range(rest)) {
+    if (!names_a_sheet(workbook, defined.target, rest) || !is_cell_range(rest)) {
       refuse_name("defined name", defined.name,
                   fmt::format("points to '{}', no cell of this workbook", defined.target));
     }
@@ -143,7 +143,7 @@ void check_defined_names(const Workbook& workbook) {
 
 bool is_chart_range(const Workbook& workbook, std::string_view range) {
   std::string_view rest;
-  return names_a_sheet(workbook, range, rest) && is_range(rest);
+  return names_a_sheet(workbook, range, rest) && is_cell_range(rest);
 }
 
 }  // namespace seambook

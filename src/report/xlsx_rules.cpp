@@ -18,16 +18,16 @@ struct RuleRange {
   std::uint32_t last_row = 0;
 };
 
-bool continues(const RuleRange& range, const Validation& next) {
+bool continues_range(const RuleRange& range, const Validation& next) {
   const auto terms = [](const Validation& v) { return std::tie(v.column, v.minimum, v.maximum, v.whole, v.message); };
   return next.row == range.last_row + 1 && terms(range.rule) == terms(next);
 }
 
-std::vector<RuleRange> joined(std::vector<Validation> rules) {
+std::vector<RuleRange> joined_rules(std::vector<Validation> rules) {
   std::ranges::stable_sort(rules, {}, [](const Validation& rule) { return std::pair(rule.column, rule.row); });
   std::vector<RuleRange> ranges;
   for (const Validation& rule : rules) {
-    if (!ranges.empty() && continues(ranges.back(), rule)) {
+    if (!ranges.empty() && continues_range(ranges.back(), rule)) {
       ranges.back().last_row = rule.row;
     } else {
       ranges.push_back({rule, rule.row});
@@ -39,7 +39,7 @@ std::vector<RuleRange> joined(std::vector<Validation> rules) {
 }  // namespace
 
 void add_validations(lxw_worksheet* page, const Sheet& sheet) {
-  const auto ranges = joined(sheet.validations);
+  const auto ranges = joined_rules(sheet.validations);
   if (ranges.size() > 255) throw std::invalid_argument(sheet.name + ": more than 255 different input rules");
   for (const auto& [rule, last_row] : ranges) {
     std::string message = escaped_text(rule.message), title = "Not admitted";

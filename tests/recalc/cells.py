@@ -54,7 +54,7 @@ def cell_of(element, shared):
     elif kind == "s":
         value = shared[int(stored)]
     elif kind in ("str", "e"):
-        value = unescaped(stored or "")
+        value = stored or ""  # formulas' results are not escaped by all who write them
     elif stored:
         value = float(stored)
     text = "" if formula is None else formula.text or ""
