@@ -57,7 +57,7 @@ void write_formula(lxw_worksheet* page, const Cell& cell, const Formula& formula
     const double value = without_sign_of_zero(*number);
     must(worksheet_write_formula_num(page, cell.row, cell.column, text.c_str(), format, value));
   } else {
-    // Not escaped: no program was seen to decode a formula's stored text, and all that would are told to recalculate.
+    // Not escaped: LibreOffice shows a formula's stored text undecoded.
     const std::string& shown = std::get<std::string>(formula.value);
     must(worksheet_write_formula_str(page, cell.row, cell.column, text.c_str(), format, shown.c_str()));
   }
