@@ -76,7 +76,7 @@ std::string nearest_misses(const RateBook& book, const ChoiceRequest& request) {
       misses.push_back({1, fmt::format("is for leg up to {}", shown(size_of(procedure), unit::mm))});
     Candidate candidate{0, std::abs(size_of(procedure).si - request.size.si), i, procedure.name};
     for (const Miss& miss : misses) {
-      candidate.words += (candidate.weight > 0 ? " and " : " ") + miss.words;
+      candidate.words += (candidate.weight > 0 ? ", and " : " ") + miss.words;
       candidate.weight += miss.weight;
     }
     candidates.push_back(std::move(candidate));

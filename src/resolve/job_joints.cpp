@@ -2,7 +2,7 @@
 #include <fmt/format.h>
 
 #include "resolve/job_draft.hpp"
-#include "resolve/weld_kinds.hpp"
+#include "resolve/trade_names.hpp"
 
 namespace seambook {
 namespace {
@@ -97,7 +97,9 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
       resolve_sizes(draft, text, joint);
       resolve_preparation(draft, text, joint);
       const bool position_found = take_position(draft, levels, joint);
-      if (metal_found && position_found && given(joint.thickness)) resolve_passes(draft, text, levels, joint);
+      const bool sized =
+          given(joint.thickness) && (weld != WeldKind::fillet || given(joint.leg) || given(joint.throat));
+      resolve_passes(draft, text, levels, joint, metal_found && position_found && sized);
     }
     draft.job.joints.push_back(std::move(joint));
   }

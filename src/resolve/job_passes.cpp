@@ -6,6 +6,7 @@
 
 #include "resolve/job_draft.hpp"
 #include "resolve/shown.hpp"
+#include "resolve/trade_names.hpp"
 
 namespace seambook {
 namespace {
@@ -23,46 +24,39 @@ ChoiceRequest request_for(const JobDraft& draft, const Joint& joint) {
       thinner_member(joint)};
 }
 
-/// The process asked for, as ISO 4063 number; empty when none is. Refused once when there is none of that name.
+/// The process asked for, as ISO 4063 number; empty when none is, or when there is none of that name.
 std::string process_asked_for(JobDraft& draft, const InheritedWord& process) {
-  if (process.word == nullptr) return {};
-  const Word number{process_number(process.word->text), process.word->place};
-  if (!number.text.empty()) {
-    find_in_book(draft, draft.book.processes, &Process::number, number, "process");
-    return number.text;
-  }
-  find_in_book(draft, draft.book.processes, &Process::number, *process.word, "process");
-  return {};
+  if (process.word == nullptr || draft.refused.contains(process.word->place)) return {};
+  const auto found = find_process(draft.diagnostics, draft.book.processes, *process.word);
+  if (!found) draft.refused.insert(process.word->place);
+  return found ? draft.book.processes[*found].number : "";
 }
 
 /// An estimator may know better than the table, so a procedure named against it is a warning.
-void warn_of_misfit(JobDraft& draft, const Joint& joint, std::size_t procedure, Place place, std::string process) {
+void warn_of_misfit(JobDraft& draft, const Joint& joint, std::size_t procedure, Place place,
+                    const std::string& process) {
   ChoiceRequest request = request_for(draft, joint);
-  request.process = std::move(process);
+  request.process = process;
   for (std::string& reason : reasons_against(draft.book, draft.book.procedures[procedure], request))
     draft.diagnostics.warning(place, std::move(reason), "it is used all the same, because the job names it");
 }
 
-void take_named(JobDraft& draft, const JointText& text, const InheritedWord& named, std::string process, Joint& joint) {
-  const auto procedure = find_in_book(draft, draft.book.procedures, &Procedure::name, *named.word, "procedure");
+void take_named(JobDraft& draft, const JointText& text, const Word& name, Joint& joint) {
+  const auto procedure = find_in_book(draft, draft.book.procedures, &Procedure::name, name, "procedure");
   if (!procedure) return;
   PassGroup group{*procedure, std::nullopt};
   if (text.pass_count) group.count = stated_count(draft, *text.pass_count);
   joint.passes.push_back(group);
-  warn_of_misfit(draft, joint, *procedure, named.level == joint_level ? named.word->place : text.place,
-                 std::move(process));
 }
 
-void take_listed(JobDraft& draft, const JointText& text, const std::string& process, Joint& joint) {
+void take_listed(JobDraft& draft, const JointText& text, Joint& joint) {
   if (text.defaults.procedure)
     draft.diagnostics.error(text.defaults.procedure->place,
                             "the joint names a procedure and lists its passes: choose one");
   for (const PassText& pass : text.passes) {
     if (pass.procedure.text.empty()) continue;  // reading has refused it
     const auto procedure = find_in_book(draft, draft.book.procedures, &Procedure::name, pass.procedure, "procedure");
-    if (!procedure) continue;
-    joint.passes.push_back({*procedure, count_or_one(draft, pass.count, pass.place)});
-    warn_of_misfit(draft, joint, *procedure, pass.procedure.place, process);
+    if (procedure) joint.passes.push_back({*procedure, count_or_one(draft, pass.count, pass.place)});
   }
 }
 
@@ -75,10 +69,10 @@ std::string asked_in_words(const ChoiceRequest& request) {
   return text;
 }
 
-void choose(JobDraft& draft, const JointText& text, std::string process, Joint& joint) {
+void choose(JobDraft& draft, const JointText& text, const std::string& process, Joint& joint) {
   ChoiceRequest request = request_for(draft, joint);
-  if (request.size.si <= 0 || misread(draft.faults, text.place)) return;
-  request.process = std::move(process);
+  if (misread(draft.faults, text.place)) return;
+  request.process = process;
   const ChoiceResult result = choose_procedure(draft.book, request);
   if (!result.procedure)
     return draft.diagnostics.error(text.place, "no procedure fits " + asked_in_words(request), result.words);
@@ -102,19 +96,24 @@ void freeze_for_tacks(JobDraft& draft, const Joint& joint) {
 
 }  // namespace
 
-void resolve_passes(JobDraft& draft, const JointText& text, const DefaultLevels& levels, Joint& joint) {
+void resolve_passes(JobDraft& draft, const JointText& text, const DefaultLevels& levels, Joint& joint, bool complete) {
   const InheritedWord named = inherited(levels, &JointDefaults::procedure);
   const InheritedWord asked = inherited(levels, &JointDefaults::process);
   const std::string process = process_asked_for(draft, asked);
+  const bool process_refused = asked.word != nullptr && process.empty();
   if (!text.passes.empty()) {
-    take_listed(draft, text, asked.level == joint_level ? process : "", joint);
+    take_listed(draft, text, joint);
   } else if (named.word != nullptr) {
-    // A procedure named nearer to the joint than the process overrides it in silence.
-    take_named(draft, text, named, asked.level <= named.level ? process : "", joint);
-  } else if (asked.word == nullptr || !draft.refused.contains(asked.word->place)) {
+    take_named(draft, text, *named.word, joint);
+  } else if (complete && !process_refused) {
     choose(draft, text, process, joint);
   }
   freeze_for_tacks(draft, joint);
+  if (!complete || joint.choice.made_by_program) return;
+  // A procedure named nearer to the joint than the process overrides it in silence.
+  const std::size_t level = text.passes.empty() ? named.level : joint_level;
+  for (const PassGroup& pass : joint.passes)
+    warn_of_misfit(draft, joint, pass.procedure, text.place, asked.level <= level ? process : "");
 }
 
 }  // namespace seambook

@@ -24,8 +24,8 @@ void refuse_where_it_does_not_apply(JobDraft& draft, const Maybe<D>& written, st
 
 void refuse_gap_not_built(JobDraft& draft, const JointText& text, WeldKind weld) {
   if (text.gap)
-    draft.diagnostics.error(text.gap->place, fmt::format("a gap of a {} weld is not built yet", weld_word(weld)),
-                            "leave it out, or enlarge the weld by it");
+    draft.diagnostics.error(text.gap->place, fmt::format("gaps of {} welds are not built yet", weld_word(weld)),
+                            "leave them out, or enlarge the welds by them");
 }
 
 void resolve_thickness(JobDraft& draft, const JointText& text, Joint& joint) {

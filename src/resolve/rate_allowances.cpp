@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include "resolve/rate_entry.hpp"
+#include "resolve/trade_names.hpp"
 
 namespace seambook {
 namespace {
@@ -98,8 +99,7 @@ void resolve_processes(RateDraft& draft, const RateText& text) {
     Process process = resolve_one_process(entry, written);
     if (written.process) {
       if (number.empty()) {
-        draft.diagnostics.error(written.process->place, fmt::format("unknown process '{}'", written.process->text),
-                                std::string(known_processes));
+        refuse_unknown_process(draft.diagnostics, *written.process);
       } else {
         first_of_its_name(draft.diagnostics, seen, {number, written.process->place}, "process");
       }

@@ -64,20 +64,6 @@ std::string take_name(RateDraft& draft, NamesSeen& seen, const std::optional<Wor
 
 bool says_none(const std::optional<Word>& word) { return !word || word->text == "none"; }
 
-std::optional<std::size_t> find_process(RateDraft& draft, const Word& word) {
-  const std::string number = process_number(word.text);
-  if (number.empty()) {
-    draft.diagnostics.error(word.place, fmt::format("unknown process '{}'", word.text), std::string(known_processes));
-    return std::nullopt;
-  }
-  const std::vector<Process>& processes = draft.book.processes;
-  for (std::size_t i = 0; i < processes.size(); ++i)
-    if (processes[i].number == number) return i;
-  draft.diagnostics.error(word.place, fmt::format("process {} is not in the rate book", number),
-                          "add it to 'processes'");
-  return std::nullopt;
-}
-
 std::size_t find_grade(RateDraft& draft, const std::optional<Word>& grade) {
   if (!grade) return 0;
   return find_name(draft.diagnostics, draft.book.labour, &Labour::name, *grade, "labour grade").value_or(0);

@@ -71,12 +71,6 @@ std::string take_name(RateDraft&, NamesSeen&, const std::optional<Word>&, std::s
 /// `none` is how an author says that a procedure takes no filler or gas.
 bool says_none(const std::optional<Word>&);
 
-/// For the hint beside an unknown process.
-inline constexpr std::string_view known_processes =
-    "write the ISO 4063 number or AWS letters: 111 SMAW, 114 FCAW-S, 121 SAW, 131 MIG, 135 GMAW, 136 FCAW, 138 GMAW-C, "
-    "141 GTAW, 15 PAW, 521 LBW";
-/// The process of that number or those letters, as an index into RateBook::processes.
-std::optional<std::size_t> find_process(RateDraft&, const Word&);
 /// The labour grade named, as an index into RateBook::labour.
 std::size_t find_grade(RateDraft&, const std::optional<Word>&);
 

@@ -3,7 +3,7 @@
 
 #include "resolve/rate_entry.hpp"
 #include "resolve/shown.hpp"
-#include "resolve/weld_kinds.hpp"
+#include "resolve/trade_names.hpp"
 
 namespace seambook {
 namespace {

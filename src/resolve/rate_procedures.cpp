@@ -3,7 +3,7 @@
 
 #include "resolve/rate_entry.hpp"
 #include "resolve/shown.hpp"
-#include "resolve/weld_kinds.hpp"
+#include "resolve/trade_names.hpp"
 
 namespace seambook {
 namespace {
@@ -21,9 +21,7 @@ void resolve_range_of_use(RateEntry& entry, const ProcedureText& text, Procedure
   procedure.groups = texts_of(text.groups);
   for (const Word& word : text.positions) {
     std::string code = position_of(word, procedure.welds);
-    if (code.empty() && !procedure.welds.empty())
-      entry.draft.diagnostics.error(word.place, fmt::format("unknown position '{}'", word.text),
-                                    "write it as in ISO 6947 (PA, PB ...) or AWS (2F for fillets, 3G for grooves ...)");
+    if (code.empty() && !procedure.welds.empty()) refuse_unknown_position(entry.draft.diagnostics, word);
     procedure.positions.push_back(std::move(code));
   }
   procedure.size = needed(entry, text.size, "size", unit::mm, Effect::frozen);
@@ -100,7 +98,9 @@ void resolve_procedures(RateDraft& draft, const RateText& text) {
     procedure.place = written.place;
     RateEntry entry{draft, "procedure " + procedure.name, written.place, written.evidence};
     procedure.process =
-        written.process ? find_process(draft, *written.process).value_or(unknown_process) : unknown_process;
+        written.process
+            ? find_process(draft.diagnostics, draft.book.processes, *written.process).value_or(unknown_process)
+            : unknown_process;
     resolve_range_of_use(entry, written, procedure);
     resolve_travel(entry, written, procedure);
     resolve_filler_and_gas(entry, written, procedure);

@@ -1,10 +1,9 @@
 // Where and by whom is welded, and what a change of set-up takes.
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <iterator>
 
 #include "resolve/rate_entry.hpp"
+#include "resolve/trade_names.hpp"
 
 namespace seambook {
 namespace {
@@ -29,7 +28,7 @@ bool is_cleanliness(const RateBook& book, std::string_view value) {
 std::string find_attribute_value(RateDraft& draft, std::string_view attribute, const Word& value) {
   const RateBook& book = draft.book;
   if (attribute == "process") {
-    const auto process = find_process(draft, value);
+    const auto process = find_process(draft.diagnostics, draft.book.processes, value);
     return process ? book.processes[*process].number : value.text;
   }
   if (value.text == "none") return value.text;
@@ -47,14 +46,13 @@ std::string find_attribute_value(RateDraft& draft, std::string_view attribute, c
 
 Qualification resolve_qualification(RateDraft& draft, const QualificationText& text) {
   Qualification qualification;
-  if (text.process) qualification.process = find_process(draft, *text.process).value_or(0);
+  if (text.process)
+    qualification.process = find_process(draft.diagnostics, draft.book.processes, *text.process).value_or(0);
   qualification.groups = texts_of(text.groups);
   for (const Word& word : text.positions) {
     std::string code = position_code(word.text, WeldKind::fillet);
     if (code.empty()) code = position_code(word.text, WeldKind::square);
-    if (code.empty())
-      draft.diagnostics.error(word.place, fmt::format("unknown position '{}'", word.text),
-                              "write it as in ISO 6947 (PA, PB ...) or AWS (2F, 3G ...)");
+    if (code.empty()) refuse_unknown_position(draft.diagnostics, word);
     qualification.positions.push_back(std::move(code));
   }
   if (text.thickness) qualification.thickness = {text.thickness->low.value, text.thickness->high.value};
@@ -71,7 +69,8 @@ void resolve_stations(RateDraft& draft, const RateText& text) {
     station.name = take_name(draft, seen, written.name, "station");
     station.title = text_of(written.title);
     for (const Word& word : written.processes)
-      if (const auto process = find_process(draft, word)) station.processes.push_back(*process);
+      if (const auto process = find_process(draft.diagnostics, draft.book.processes, word))
+        station.processes.push_back(*process);
     station.groups = texts_of(written.groups);
     NamesSeen attributes;
     for (const StationText::Mounted& mounted : written.mounted) {

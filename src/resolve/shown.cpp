@@ -7,7 +7,10 @@ namespace seambook {
 std::string shown(double si, const Unit& unit) {
   const std::string_view word = unit.word;
   const bool close = word.empty() || word == unit::degree.word;
-  return fmt::format("{:.6g}{}{}", si / unit.si, close ? "" : " ", word);
+  std::string number = fmt::format("{:.3f}", si / unit.si);
+  while (number.ends_with('0')) number.pop_back();
+  if (number.ends_with('.')) number.pop_back();
+  return fmt::format("{}{}{}", number, close ? "" : " ", word);
 }
 
 std::string_view basis_in_words(Basis basis) {

@@ -8,7 +8,7 @@
 
 namespace seambook {
 
-/// `8 mm`, `60°`, `18 %`; six digits.
+/// `8 mm`, `60°`, `18 %`; at most three decimals.
 std::string shown(double si, const Unit&);
 template <Dim D>
 std::string shown(Quantity<D> quantity, const Unit& unit) {

@@ -1,4 +1,4 @@
-#include "resolve/weld_kinds.hpp"
+#include "resolve/trade_names.hpp"
 
 #include <fmt/format.h>
 
@@ -31,6 +31,28 @@ std::optional<WeldKind> find_weld_kind(Diagnostics& diagnostics, const Word& wor
   return std::nullopt;
 }
 
-std::string_view weld_key(WeldKind weld) { return built_welds[static_cast<std::size_t>(weld)]; }
+void refuse_unknown_process(Diagnostics& diagnostics, const Word& word) {
+  diagnostics.error(word.place, fmt::format("unknown process '{}'", word.text),
+                    "write its ISO 4063 number or AWS letters: 111 SMAW, 114 FCAW-S, 121 SAW, 131 MIG, 135 GMAW, "
+                    "136 FCAW, 138 GMAW-C, 141 GTAW, 15 PAW, 521 LBW");
+}
+
+std::optional<std::size_t> find_process(Diagnostics& diagnostics, const std::vector<Process>& processes,
+                                        const Word& word) {
+  const std::string number = process_number(word.text);
+  if (number.empty()) {
+    refuse_unknown_process(diagnostics, word);
+    return std::nullopt;
+  }
+  for (std::size_t i = 0; i < processes.size(); ++i)
+    if (processes[i].number == number) return i;
+  diagnostics.error(word.place, fmt::format("process {} is not in the rate book", number), "add it to 'processes'");
+  return std::nullopt;
+}
+
+void refuse_unknown_position(Diagnostics& diagnostics, const Word& word) {
+  diagnostics.error(word.place, fmt::format("unknown position '{}'", word.text),
+                    "write it as in ISO 6947 (PA, PB ...) or AWS (2F for fillets, 3G for other welds ...)");
+}
 
 }  // namespace seambook
