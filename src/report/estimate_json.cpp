@@ -1,0 +1,172 @@
+#include "report/estimate_json.hpp"
+
+#include <cassert>
+#include <cmath>
+#include <map>
+#include <nlohmann/json.hpp>
+
+#include "report/piece_totals.hpp"
+
+namespace seambook {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using KindMoney = std::array<double, cost_kinds>;
+
+/// A figure in units of `unit`. The format knows no infinity; estimates hold none.
+Json in_unit(double si, const Unit& unit) {
+  assert(std::isfinite(si));
+  return si / unit.si;
+}
+/// Counts as whole numbers.
+Json count(double x) {
+  assert(std::isfinite(x));
+  return x == std::floor(x) && std::fabs(x) < 9e15 ? Json(static_cast<std::int64_t>(x)) : Json(x);
+}
+
+double kind(const KindMoney& cost, CostKind k) { return cost[static_cast<std::size_t>(k)]; }
+
+/// Set-up labour counts as labour, bought cutting as outside work.
+Json cost_json(const KindMoney& cost) {
+  Json json;
+  json["labour"] = kind(cost, CostKind::labour) + kind(cost, CostKind::set_up);
+  json["filler"] = kind(cost, CostKind::filler);
+  json["gas"] = kind(cost, CostKind::gas);
+  json["power"] = kind(cost, CostKind::power);
+  json["equipment"] = kind(cost, CostKind::equipment);
+  json["wear"] = kind(cost, CostKind::wear);
+  json["base_metal"] = kind(cost, CostKind::base_metal);
+  json["outside"] = kind(cost, CostKind::outside) + kind(cost, CostKind::cutting);
+  json["other"] = kind(cost, CostKind::other);
+  json["total"] = sum_of_kinds(cost);
+  return json;
+}
+
+KindMoney joint_cost(const Totals& t) {
+  KindMoney cost{};
+  const auto set = [&](CostKind k, Money<> money) { cost[static_cast<std::size_t>(k)] = money.si; };
+  set(CostKind::labour, t.labour);
+  set(CostKind::equipment, t.equipment);
+  set(CostKind::filler, t.filler_cost);
+  set(CostKind::gas, t.gas_cost);
+  set(CostKind::power, t.power);
+  set(CostKind::wear, t.wear);
+  return cost;
+}
+
+/// Times and materials; nothing waits as yet.
+void add_figures(Json& json, const Totals& t, Time<> floor) {
+  json["deposit_kg"] = in_unit(t.deposit.si, unit::kg);
+  json["filler_kg"] = in_unit(t.filler.si, unit::kg);
+  json["arc_min"] = in_unit(t.arc.si, unit::min);
+  json["floor_min"] = in_unit(floor.si, unit::min);
+  json["wait_min"] = 0;
+  json["gas_l"] = in_unit(t.gas.si, unit::l);
+  json["energy_kwh"] = in_unit(t.energy.si, unit::kWh);
+}
+
+void add_lengths(Json& json, const Totals& t) {
+  json["weld_length_m"] = in_unit(t.weld_length.si, unit::m);
+  json["weld_elements"] = count(t.weld_elements);
+}
+
+Json joint_json(const RateBook& book, const Job& job, const Estimate& estimate, std::size_t j) {
+  const Joint& joint = job.joints[j];
+  const Totals totals = joint_totals(estimate.joints[j]);
+  Json json;
+  json["id"] = job.weldments[joint.weldment].name + "/" + joint.id;
+  add_lengths(json, totals);
+  json["section_mm2"] = in_unit(estimate.joints[j].joint.section.si, unit::mm2);
+  json["passes"] = count(totals.passes);
+  json["procedures"] = Json::array();
+  for (const PassGroup& group : joint.passes) json["procedures"].push_back(book.procedures[group.procedure].name);
+  add_figures(json, totals, totals.floor);
+  json["cost"] = cost_json(joint_cost(totals));
+  return json;
+}
+
+Json weldment_json(const Job& job, const Estimate& estimate, std::size_t w) {
+  const PieceTotals totals = weldment_totals(job, estimate, w);
+  Json json;
+  json["name"] = job.weldments[w].name;
+  json["count"] = count(job.weldments[w].count.si.value);
+  add_lengths(json, totals.welding);
+  json["passes"] = count(totals.welding.passes);
+  add_figures(json, totals.welding, totals.floor);
+  json["cost"] = cost_json(totals.cost);
+  return json;
+}
+
+Json arc_by_process(const RateBook& book, const Job& job, const Estimate& estimate) {
+  std::map<std::string, double> minutes;
+  for (std::size_t j = 0; j < job.joints.size(); ++j) {
+    for (std::size_t g = 0; g < job.joints[j].passes.size(); ++g) {
+      const Procedure& procedure = book.procedures[job.joints[j].passes[g].procedure];
+      minutes[book.processes[procedure.process].number] += estimate.joints[j].passes[g].arc.si / unit::min.si;
+    }
+  }
+  Json json = Json::object();
+  for (const auto& [number, min] : minutes) json[number] = min;
+  return json;
+}
+
+Json totals_json(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote) {
+  const PieceTotals totals = piece_totals(job, estimate, quote);
+  Json json;
+  add_lengths(json, totals.welding);
+  json["passes"] = count(totals.welding.passes);
+  add_figures(json, totals.welding, totals.floor);
+  json["arc_min_by_process"] = arc_by_process(book, job, estimate);
+  json["setup_min"] = in_unit(quote.setup_time.si, unit::min);
+  json["cost"] = cost_json(totals.cost);
+  json["cost_lot"] = cost_json(plain_money(quote.inputs.lot));
+  json["cost_once"] = cost_json(plain_money(quote.inputs.once));
+  return json;
+}
+
+Json price_json(const QuotePrice& price) {
+  const PriceFigures<double>& figures = price.figures;
+  Json json;
+  json["quantity"] = price.quantity;
+  json["unit_cost"] = figures.unit_cost.si;
+  json["unit_price"] = figures.unit_price.si;
+  json["pieces"] = figures.pieces.si;
+  json["one_offs"] = figures.one_offs.si;
+  json["supplement"] = figures.supplement.si;
+  json["total"] = figures.total.si;
+  return json;
+}
+
+Json heading_json(const Job& job, const ReportedJob& reported) {
+  Json json;
+  json["job"] = job.name;
+  json["file"] = reported.file;
+  json["rates"] = reported.rates;
+  json["rates_hash"] = reported.rates_hash;
+  json["input_hash"] = reported.input_hash;
+  return json;
+}
+
+std::string text_of(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace); }
+
+}  // namespace
+
+std::string job_json(const Job& job, const ReportedJob& reported) { return text_of(heading_json(job, reported)); }
+
+std::string estimate_json(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
+                          const ReportedJob& reported) {
+  Json json = heading_json(job, reported);
+  if (!reported.workbook.empty()) json["workbook"] = reported.workbook;
+  json["date"] = iso(quote.date);
+  json["currency"] = book.currency;
+  json["joints"] = Json::array();
+  for (std::size_t j = 0; j < job.joints.size(); ++j) json["joints"].push_back(joint_json(book, job, estimate, j));
+  json["weldments"] = Json::array();
+  for (std::size_t w = 0; w < job.weldments.size(); ++w) json["weldments"].push_back(weldment_json(job, estimate, w));
+  json["totals"] = totals_json(book, job, estimate, quote);
+  json["price"] = Json::array();
+  for (const QuotePrice& price : quote.prices) json["price"].push_back(price_json(price));
+  return text_of(json);
+}
+
+}  // namespace seambook

@@ -1,0 +1,106 @@
+#include "report/estimate_text.hpp"
+
+#include <fmt/format.h>
+
+#include "basics/utf8.hpp"
+#include "report/number_text.hpp"
+#include "report/piece_totals.hpp"
+#include "report/terminal.hpp"
+
+namespace seambook {
+namespace {
+
+std::string joined(const std::vector<std::string>& words) {
+  std::string out;
+  for (const std::string& word : words) out += (out.empty() ? "" : ", ") + word;
+  return out;
+}
+
+std::string heading(const RateBook& book, const Job& job, const Quote& quote, const std::string& rates) {
+  std::string text = job.name;
+  if (!job.title.empty()) text += ": " + job.title;
+  if (!job.drawings.empty()) text += "; drawing " + joined(job.drawings);
+  text += fmt::format("; {}; money in {}; rate book {}", iso(quote.date), book.currency, rates);
+  std::string shown;
+  append_printable(shown, text);
+  return shown + "\n\n";
+}
+
+std::vector<std::string> row_of(const std::string& name, const PieceTotals& t, int digits) {
+  return {name,
+          figure(t.welding.weld_length.si / unit::m.si, 2),
+          figure(t.welding.weld_elements, 0),
+          figure(t.welding.arc.si / unit::min.si, 1),
+          figure(t.floor.si / unit::h.si, 2),
+          figure(t.welding.filler.si / unit::kg.si, 3),
+          figure(t.welding.gas.si / unit::l.si, 0),
+          figure(t.welding.energy.si / unit::kWh.si, 2),
+          figure(sum_of_kinds(t.cost), digits)};
+}
+
+TextTable weldment_table(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote) {
+  TextTable table;
+  table.headings = {"weldment", "weld m",     "elements",
+                    "arc min",  "floor h",    "filler kg",
+                    "gas L",    "energy kWh", "cost " + book.currency};
+  table.right_aligned.assign(table.headings.size(), true);
+  table.right_aligned.front() = false;
+  for (std::size_t w = 0; w < job.weldments.size(); ++w) {
+    const double count = job.weldments[w].count.si.value;
+    std::string name = job.weldments[w].name;
+    if (count != 1) name += fmt::format(" × {}", figure(count, 0));
+    table.rows.push_back(row_of(name, weldment_totals(job, estimate, w), book.minor_digits));
+  }
+  table.rule_before_row = table.rows.size();
+  table.rows.push_back(row_of("a piece", piece_totals(job, estimate, quote), book.minor_digits));
+  return table;
+}
+
+TextTable cost_table(const RateBook& book, const Quote& quote) {
+  TextTable table;
+  table.headings = {"cost " + book.currency, "each piece", "each lot", "once"};
+  table.right_aligned = {false, true, true, true};
+  const auto money = [&](double x) { return x == 0 ? std::string() : figure(x, book.minor_digits); };
+  for (std::size_t k = 0; k < cost_kinds; ++k) {
+    const double each = quote.inputs.each[k].si, lot = quote.inputs.lot[k].si, once = quote.inputs.once[k].si;
+    if (each == 0 && lot == 0 && once == 0) continue;
+    table.rows.push_back({cost_kind_words[k], money(each), money(lot), money(once)});
+  }
+  if (quote.inputs.overhead_added) {
+    const double each = quote.cost.each.si - sum_of_kinds(plain_money(quote.inputs.each));
+    const double lot = quote.cost.lot.si - sum_of_kinds(plain_money(quote.inputs.lot));
+    table.rows.push_back({"overhead", money(each), money(lot), ""});
+  }
+  table.rule_before_row = table.rows.size();
+  table.rows.push_back({"together", figure(quote.cost.each.si, book.minor_digits),
+                        figure(quote.cost.lot.si, book.minor_digits), figure(quote.cost.once.si, book.minor_digits)});
+  return table;
+}
+
+}  // namespace
+
+std::string price_text(const RateBook& book, const Quote& quote) {
+  TextTable table;
+  table.headings = {"quantity",       "cost of a piece",       "unit price", "pieces", "one-offs",
+                    "to the minimum", "total " + book.currency};
+  table.right_aligned.assign(table.headings.size(), true);
+  for (const QuotePrice& price : quote.prices) {
+    const PriceFigures<double>& f = price.figures;
+    std::vector<std::string> row{std::to_string(price.quantity)};
+    for (const Money<>& money : {f.unit_cost, f.unit_price, f.pieces, f.one_offs, f.supplement, f.total}) {
+      row.push_back(figure(money.si, book.minor_digits));
+    }
+    table.rows.push_back(std::move(row));
+  }
+  return render(table);
+}
+
+std::string estimate_text(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
+                          const std::string& rates) {
+  return heading(book, job, quote, rates) + render(weldment_table(book, job, estimate, quote)) + "\n" +
+         render(cost_table(book, quote)) +
+         fmt::format("\nset-ups of a lot: {} min\n\n", figure(quote.setup_time.si / unit::min.si, 1)) +
+         price_text(book, quote);
+}
+
+}  // namespace seambook

@@ -1,0 +1,15 @@
+// A job's estimate as tables for a terminal: weldments, kinds of cost, the price of each quantity.
+#pragma once
+
+#include <string>
+
+#include "quote/quote.hpp"
+
+namespace seambook {
+
+/// Several tables under a heading with date and rate book; ends with a line break. `rates` names the rate book.
+std::string estimate_text(const RateBook&, const Job&, const Estimate&, const Quote&, const std::string& rates);
+/// `price_text` alone: the table of quantities and prices.
+std::string price_text(const RateBook&, const Quote&);
+
+}  // namespace seambook
