@@ -1,0 +1,122 @@
+#include "report/explain.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "report/terminal.hpp"
+#include "trace/formula.hpp"
+
+namespace seambook {
+namespace {
+
+std::string ten_digits(double x) { return x == 0 ? "0" : fmt::format("{:.10g}", x); }
+
+std::string unit_text(const Unit& unit, std::string_view currency) {
+  std::string word = unit.word;
+  constexpr std::string_view sign = "¤";
+  if (const auto at = word.find(sign); at != word.npos) word.replace(at, sign.size(), currency);
+  return word;
+}
+
+/// Size in SI of what a figure's number in a formula counts: percentages stand there as ratios.
+double formula_unit(const Figure& figure) {
+  return std::string_view(figure.unit.word) == unit::percent.word ? 1 : figure.unit.si;
+}
+
+/// The name of each label, by its number. A figure that stands in several rows has the row in its name; inputs that
+/// would still be alike are numbered.
+std::vector<std::string> label_names(const Tape& tape, const WorkingWords& words) {
+  std::map<const Figure*, std::set<std::uint32_t>> rows;
+  for (const Label& label : tape.labels) rows[label.figure].insert(label.row);
+  std::vector<std::string> names;
+  std::map<std::string, std::vector<std::size_t>> inputs;
+  for (std::size_t l = 0; l < tape.labels.size(); ++l) {
+    const Label& label = tape.labels[l];
+    std::string name = label.figure != nullptr ? label.figure->key : "";
+    if (rows[label.figure].size() > 1) {
+      name += "_" + (words.row ? words.row(label) : std::to_string(label.row + 1));
+    }
+    if (label.source != no_source) inputs[name].push_back(l);
+    names.push_back(std::move(name));
+  }
+  for (const auto& [name, alike] : inputs) {
+    for (std::size_t k = 0; alike.size() > 1 && k < alike.size(); ++k) names[alike[k]] += fmt::format("_{}", k + 1);
+  }
+  return names;
+}
+
+/// Numbers in formulas; a negative one keeps its sign to itself.
+std::string number_in_formula(double x) {
+  const std::string text = ten_digits(x);
+  return text.starts_with('-') ? "(" + text + ")" : text;
+}
+
+WorkedStep worked_step(const Tape& tape, std::uint32_t node, const std::vector<std::string>& names,
+                       std::string_view currency) {
+  const TapeNode& n = tape.nodes[node];
+  const Figure& figure = *tape.labels[n.label].figure;
+  const auto of_label = [&](const Tape& t, std::uint32_t i) -> const Figure& {
+    return *t.labels[t.nodes[i].label].figure;
+  };
+  const LeafFinder by_name = [&](const Tape& t, std::uint32_t i) {
+    return LeafText{names[t.nodes[i].label], formula_unit(of_label(t, i))};
+  };
+  const LeafFinder by_number = [&](const Tape& t, std::uint32_t i) {
+    const double scale = formula_unit(of_label(t, i));
+    return LeafText{number_in_formula(t.nodes[i].value / scale), scale};
+  };
+  return {names[n.label],
+          figure.words,
+          formula(tape, node, figure.unit.si, by_name),
+          formula(tape, node, figure.unit.si, by_number),
+          ten_digits(n.value / figure.unit.si),
+          unit_text(figure.unit, currency),
+          figure.source};
+}
+
+}  // namespace
+
+Working working(const Tape& tape, const WorkingWords& words, std::size_t first, std::size_t last) {
+  const std::vector<std::string> names = label_names(tape, words);
+  last = std::min(last, tape.nodes.size());
+  std::vector<bool> read(tape.nodes.size(), false);
+  for (std::size_t i = first; i < last; ++i) {
+    const TapeNode& node = tape.nodes[i];
+    for (int k = 0; k < operand_count(node.op); ++k) read[node.operands[k]] = true;
+  }
+  Working out;
+  for (std::size_t i = 0; i < last; ++i) {
+    const TapeNode& node = tape.nodes[i];
+    if (node.op == Op::input && read[i]) {
+      const Label& label = tape.labels[node.label];
+      const Unit& unit = label.figure->unit;
+      out.inputs.push_back({names[node.label], label.figure->words, ten_digits(node.value / unit.si),
+                            unit_text(unit, words.currency), words.origin(label.source)});
+    }
+    if (node.op == Op::named && i >= first)
+      out.steps.push_back(worked_step(tape, static_cast<std::uint32_t>(i), names, words.currency));
+  }
+  return out;
+}
+
+std::string render(const Working& working) {
+  TextTable inputs;
+  for (const WorkedInput& input : working.inputs) {
+    inputs.rows.push_back({"  " + input.name, input.value, input.unit, input.words + ", " + input.origin});
+  }
+  inputs.right_aligned = {false, true};
+  std::string out = render(inputs);
+  for (const WorkedStep& step : working.steps) {
+    out += fmt::format("  {} = {}", step.name, step.formula);
+    if (step.numbers != step.formula && step.numbers != step.result) out += " = " + step.numbers;
+    out += fmt::format(" = {}{}{}\n", step.result, step.unit.empty() ? "" : " ", step.unit);
+    out += fmt::format("      {}{}{}{}\n", step.words, step.source.empty() ? "" : " [", step.source,
+                       step.source.empty() ? "" : "]");
+  }
+  return out;
+}
+
+}  // namespace seambook

@@ -1,0 +1,123 @@
+#include "report/explain_job.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "basics/utf8.hpp"
+#include "quote/lift.hpp"
+#include "report/explain.hpp"
+#include "report/number_text.hpp"
+#include "report/terminal.hpp"
+#include "resolve/shown.hpp"
+
+namespace seambook {
+namespace {
+
+/// `rates/shop.yaml:40:13: allowances, personal (assumption: starting values)`, or the job's line alone.
+std::string origin_of(const ExplainedJob& e, SourceId id) {
+  if (id == summed) return "sum over joints, weldments, set-ups and bought lines";
+  if (id >= first_job_source) return where(e.diagnostics, e.job.sources[id - first_job_source].place);
+  const RateSource& source = e.book.sources[id];
+  return fmt::format("{}: {}, {} ({}{}{})", where(e.diagnostics, source.place), source.entry, source.field,
+                     basis_in_words(source.basis), source.words.empty() ? "" : ": ", source.words);
+}
+
+WorkingWords words_for(const ExplainedJob& e) {
+  return {[&e](SourceId id) { return origin_of(e, id); }, {}, e.book.currency};
+}
+
+std::string printable_line(std::string_view text) {
+  std::string out;
+  append_printable(out, text);
+  return out + "\n";
+}
+
+/// Rows of the quote's inputs are kinds of cost.
+std::string kind_in_name(const Label& label) {
+  std::string word = cost_kind_words[label.row];
+  std::replace(word.begin(), word.end(), ' ', '_');
+  std::replace(word.begin(), word.end(), '-', '_');
+  return word;
+}
+
+std::string change_in_words(const ExplainedJob& e, const StationWork& work, const Step& step) {
+  std::string out = printable_line(fmt::format("set-up at {} before {}: {}", e.book.stations[work.station].name,
+                                               work.problem.operations[step.operation].name, step.reason));
+  for (const std::size_t task : step.change.tasks) {
+    const ChangeTask& called = work.problem.model.tasks[task];
+    out += "  " + printable_line(fmt::format("{}, because {} changes: {} min", called.name,
+                                             work.problem.model.attributes[called.attribute],
+                                             figure(called.duration.si / unit::min.si, 1)));
+  }
+  return out;
+}
+
+}  // namespace
+
+std::string explain_joint(const ExplainedJob& e, std::size_t index) {
+  const Joint& joint = e.job.joints[index];
+  std::string procedures;
+  for (const PassGroup& group : joint.passes) {
+    procedures += (procedures.empty() ? "procedure " : ", then ") + e.book.procedures[group.procedure].name;
+  }
+  std::string out = printable_line(fmt::format("joint {}/{}: {}, position {}, {}", e.job.weldments[joint.weldment].name,
+                                               joint.id, weld_word(joint.weld), joint.position, procedures));
+  if (!joint.choice.words.empty()) out += "  " + printable_line("procedure: " + joint.choice.words);
+  Tape tape;
+  row_figures(lift_row<Traced>(gather_row(e.book, e.job, joint), &tape));
+  return out + render(working(tape, words_for(e)));
+}
+
+std::string explain_weldment(const ExplainedJob& e, std::size_t index) {
+  const Weldment& weldment = e.job.weldments[index];
+  Tape tape;
+  const WeldmentRow row = gather_weldment(e.book, e.job, weldment);
+  weldment_figures(lift_weldment<Traced>(row.inputs, 0, &tape), row.loaded_rate, row.metal_by_mass, 0);
+  std::string out = printable_line(fmt::format("weldment {}", weldment.name)) + render(working(tape, words_for(e)));
+  for (const Bought& line : weldment.bought) {
+    out += "  " + printable_line(fmt::format("bought: {}, {} {}, {}", line.what.empty() ? "-" : line.what,
+                                             figure(line.price.si.value, e.book.minor_digits), e.book.currency,
+                                             origin_of(e, line.price.si.source)));
+  }
+  return out;
+}
+
+std::string explain_setups(const ExplainedJob& e) {
+  std::string out;
+  for (const SetupRow& row : e.quote.setups) {
+    const StationWork& work = e.work[row.station];
+    out += change_in_words(e, work, work.sequence.steps[row.step]);
+    Tape tape;
+    setup_figures(lift_setup<Traced>(row.inputs, 0, &tape), 0);
+    out += render(working(tape, words_for(e))) + "\n";
+  }
+  return out;
+}
+
+std::string explain_price(const ExplainedJob& e) {
+  WorkingWords words = words_for(e);
+  words.row = kind_in_name;
+  Tape tape;
+  const auto inputs = lift_quote<Traced>(quote_inputs(e.book, e.job, e.estimate, e.quote.setups), &tape);
+  const CostFigures<Traced> cost = cost_figures(inputs);
+  std::string out = "cost\n" + render(working(tape, words));
+  for (const std::int64_t quantity : e.job.quantities) {
+    const std::size_t first = tape.nodes.size();
+    price_figures(inputs, cost, number<Traced>(static_cast<double>(quantity)), 0);
+    out += fmt::format("\nprice of {}\n", quantity) + render(working(tape, words, first));
+  }
+  return out;
+}
+
+std::string explain_sensitivities(const ExplainedJob& e, std::size_t count) {
+  std::vector<Sensitivity> all = sensitivities(e.book, e.job, e.estimate, e.quote);
+  all.resize(std::min(all.size(), count));
+  TextTable table;
+  table.headings = {"what moves the price most", fmt::format("{} for +1 %", e.book.currency), "from"};
+  table.right_aligned = {false, true};
+  for (const Sensitivity& s : all) table.rows.push_back({s.words, figure(s.per_percent.si, 4), origin_of(e, s.source)});
+  return render(table);
+}
+
+}  // namespace seambook

@@ -1,0 +1,151 @@
+#include "report/explain.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+#include "arithmetic.hpp"
+#include "quote/lift.hpp"
+#include "quote/quote.hpp"
+#include "report/explain_job.hpp"
+
+using namespace seambook;
+namespace fs = std::filesystem;
+
+namespace {
+
+std::string text_of_file(const fs::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(file), {}};
+}
+
+struct Shop {
+  Diagnostics diagnostics;
+  RateBook book;
+  Job job;
+  Estimate estimated;
+  std::vector<StationWork> work;
+  Quote quote;
+
+  explicit Shop(const std::string& job_name) {
+    const fs::path root = SEAMBOOK_ROOT;
+    std::vector<fs::path> paths;
+    for (const auto& entry : fs::directory_iterator(root / "rates")) paths.push_back(entry.path());
+    std::sort(paths.begin(), paths.end());
+    std::vector<std::uint32_t> files;
+    for (const fs::path& path : paths)
+      files.push_back(diagnostics.add_file("rates/" + path.filename().string(), text_of_file(path)));
+    book = resolve_rates(read_rates(files, diagnostics), diagnostics).value();
+    const auto file = diagnostics.add_file("jobs/" + job_name, text_of_file(root / "jobs" / job_name));
+    job = resolve_job(read_job(file, {}, diagnostics), book, diagnostics).value();
+    estimated = estimate(book, job);
+    work = sequence_jobs(book, std::span(&job, 1), diagnostics).value();
+    quote = make_quote(book, job, estimated, work, {2026, 5, 4});
+  }
+  ExplainedJob explained() const { return {book, job, estimated, work, quote, diagnostics}; }
+};
+
+const WorkingWords plain{[](SourceId id) { return std::to_string(id); }, {}, "EUR"};
+
+/// Evaluates the numbers of every step; gives how many there were.
+std::size_t check_steps(const Working& working) {
+  for (const WorkedStep& step : working.steps) {
+    CAPTURE(step.name);
+    CAPTURE(step.formula);
+    CAPTURE(step.numbers);
+    const double result = std::strtod(step.result.c_str(), nullptr);
+    CHECK(Arithmetic(step.numbers).result() == doctest::Approx(result).epsilon(1e-7).scale(1e-3));
+  }
+  return working.steps.size();
+}
+
+const char* const example_jobs[] = {"bracket.yaml", "brewhouse-platform.yaml", "pipe-set.yaml",
+                                    "wash-down-cabinet.yaml"};
+
+}  // namespace
+
+TEST_CASE("the arithmetic of the check itself") {
+  CHECK(Arithmetic("5*5/2*(1+0.1)").result() == doctest::Approx(13.75));
+  CHECK(Arithmetic("2-3-4").result() == -5);
+  CHECK(Arithmetic("2^3*2").result() == 16);
+  CHECK(Arithmetic("IF(1<2,MIN(7,8),9)").result() == 7);
+  CHECK(Arithmetic("ROUNDUP(6*0.999999999,0)+INT(2.9)+ROUND(1.005,2)").result() == doctest::Approx(9.01));
+  CHECK(Arithmetic("TAN(RADIANS(90/2))").result() == doctest::Approx(1));
+  CHECK_THROWS_AS(Arithmetic("1+leg").result(), std::runtime_error);
+}
+
+TEST_CASE("a leg of 5 mm with a tenth of convexity is worked to 13.75 mm2") {
+  // By hand: 5 × 5 / 2 = 12.5; a tenth more is 13.75.
+  const Shop shop("bracket.yaml");
+  Tape tape;
+  row_figures(lift_row<Traced>(gather_row(shop.book, shop.job, shop.job.joints.front()), &tape));
+  const Working worked = working(tape, plain);
+  const auto is_section = [](const WorkedStep& step) { return step.name == "section"; };
+  const auto section = std::find_if(worked.steps.begin(), worked.steps.end(), is_section);
+  REQUIRE(section != worked.steps.end());
+  CHECK(section->formula == "leg*leg/2*(1+convexity)");
+  CHECK(section->numbers == "5*5/2*(1+0.1)");
+  CHECK(section->result == "13.75");
+  CHECK(section->unit == "mm²");
+  CHECK(section->source != "");
+}
+
+TEST_CASE("evaluating the numbers of every step gives its printed result") {
+  for (const char* name : example_jobs) {
+    CAPTURE(name);
+    const Shop shop(name);
+    std::size_t steps = 0;
+    for (const Joint& joint : shop.job.joints) {
+      CAPTURE(joint.id);
+      Tape tape;
+      row_figures(lift_row<Traced>(gather_row(shop.book, shop.job, joint), &tape));
+      steps += check_steps(working(tape, plain));
+    }
+    CHECK(steps >= 30 * shop.job.joints.size());
+    for (const SetupRow& row : shop.quote.setups) {
+      Tape tape;
+      setup_figures(lift_setup<Traced>(row.inputs, 0, &tape), 0);
+      CHECK(check_steps(working(tape, plain)) == 3);
+    }
+    Tape tape;
+    const auto inputs = lift_quote<Traced>(quote_inputs(shop.book, shop.job, shop.estimated, shop.quote.setups), &tape);
+    const auto cost = cost_figures(inputs);
+    price_figures(inputs, cost, number<Traced>(static_cast<double>(shop.job.quantities.front())), 0);
+    CHECK(check_steps(working(tape, plain)) >= 10);
+  }
+}
+
+TEST_CASE("names in a working are unique among its inputs and say the pass group where there are several") {
+  const Shop shop("pipe-set.yaml");
+  Tape tape;
+  row_figures(lift_row<Traced>(gather_row(shop.book, shop.job, shop.job.joints.front()), &tape));
+  const Working worked = working(tape, plain);
+  std::vector<std::string> names;
+  for (const WorkedInput& input : worked.inputs) names.push_back(input.name);
+  CHECK(std::find(names.begin(), names.end(), "book_travel_1") != names.end());
+  CHECK(std::find(names.begin(), names.end(), "book_travel_2") != names.end());
+  CHECK(std::find(names.begin(), names.end(), "thickness") != names.end());
+  std::sort(names.begin(), names.end());
+  CHECK(std::adjacent_find(names.begin(), names.end()) == names.end());
+}
+
+TEST_CASE("every input says where it was written") {
+  const Shop shop("bracket.yaml");
+  const std::string text = explain_joint(shop.explained(), 0);
+  CHECK(text.find("leg z, jobs/bracket.yaml:") != std::string::npos);
+  CHECK(text.find(" rates/shop.yaml:") != std::string::npos);
+  CHECK(text.find("(assumption: ") != std::string::npos);
+  CHECK(text.find(", \n") == std::string::npos);
+}
+
+TEST_CASE("the price is worked for each quantity and ends in what moves it most") {
+  const Shop shop("bracket.yaml");
+  const std::string text = explain_price(shop.explained());
+  for (const char* heading : {"price of 1\n", "price of 10\n", "price of 50\n"}) CHECK(text.find(heading) != text.npos);
+  CHECK(text.find("cost_each_labour") != text.npos);
+  const std::string strongest = explain_sensitivities(shop.explained(), 3);
+  CHECK(std::count(strongest.begin(), strongest.end(), '\n') == 5);  // heading, rule, three inputs
+}
