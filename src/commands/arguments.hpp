@@ -1,0 +1,46 @@
+// The words of the command line become plain values: which command, which jobs, which options.
+// Holds afterwards: exactly the options that the command knows are set; at least one job is named.
+// Nothing here prints or opens a file.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "text/unit_words.hpp"
+
+namespace seambook {
+
+enum class Verb : std::uint8_t { check, estimate, explain, quote, plan };
+
+/// Exit codes of the program.
+namespace exit_code {
+inline constexpr int done = 0;
+inline constexpr int faults = 1;   // a job or the rate book has faults; good jobs of the batch are done all the same
+inline constexpr int usage = 2;    // the command line is wrong
+inline constexpr int refused = 3;  // the system refused: disk, rights, memory
+}  // namespace exit_code
+
+struct Arguments {
+  Verb verb = Verb::check;
+  std::vector<std::string> jobs;     // paths; `-` is standard input
+  std::optional<std::string> joint;  // explain: `weldment/id` or `id`
+  std::optional<std::string> rates;  // folder
+  std::string out = "out";           // folder
+  std::optional<Date> date;          // nothing: today
+  bool force = false, json = false, quiet = false, verbose = false;
+};
+
+/// Either `arguments`, or a text to show and the exit code to end with. Help and version go to standard output,
+/// complaints to standard error.
+struct CommandLine {
+  std::optional<Arguments> arguments;
+  std::string text;
+  int code = exit_code::done;
+};
+
+/// `words` without the program's own name.
+CommandLine read_command_line(const std::vector<std::string>& words);
+
+}  // namespace seambook

@@ -1,0 +1,23 @@
+// Where the program's words go: results to standard output, everything else to standard error.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "basics/diagnostics.hpp"
+#include "commands/arguments.hpp"
+
+namespace seambook {
+
+/// Sets the logger up: to standard error, without time, in colour only on a terminal and when NO_COLOR is unset.
+void start_log(const Arguments&);
+/// Writes to standard output. Throws std::system_error when the system refuses.
+void write_result(std::string_view text);
+/// Makes sure that all results have arrived. Throws std::system_error when they have not.
+void finish_results();
+/// An author's words as a terminal may see them: control characters as spaces.
+std::string printable_text(std::string_view);
+/// Shows the diagnostics on standard error.
+void show(const Diagnostics&);
+
+}  // namespace seambook

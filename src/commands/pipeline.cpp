@@ -1,0 +1,140 @@
+#include "commands/pipeline.hpp"
+
+#include <fmt/format.h>
+#include <spdlog/spdlog.h>
+
+#include <algorithm>
+#include <ctime>
+#include <new>
+#include <system_error>
+
+#include "basics/hash.hpp"
+#include "commands/files.hpp"
+#include "commands/output.hpp"
+
+namespace seambook {
+namespace {
+
+void raise_code(Batch& batch, int code) { batch.code = std::max(batch.code, code); }
+
+void refuse_without_rates(const Arguments& arguments, Batch& batch, std::uint32_t file) {
+  if (arguments.rates) {
+    batch.diagnostics.error({}, fmt::format("no rate book: '{}' holds no file *.yaml", *arguments.rates));
+    raise_code(batch, exit_code::usage);
+  } else {
+    batch.diagnostics.error({file, 0, 0}, "no rate book found",
+                            "name its folder with --rates, or put a folder 'rates' beside the job or above it");
+  }
+}
+
+/// The rate book for a job, read at its first use. Nothing when there is none without faults; that has been said.
+std::optional<std::size_t> rates_for(const Arguments& arguments, Batch& batch, const std::string& job,
+                                     std::uint32_t file) {
+  const auto folder = find_rates(rate_folders(arguments.rates, folder_of(job)));
+  if (!folder) {
+    refuse_without_rates(arguments, batch, file);
+    return std::nullopt;
+  }
+  const auto known = [&](const ShopRates& rates) { return rates.folder == *folder; };
+  auto found = std::find_if(batch.rates.begin(), batch.rates.end(), known);
+  if (found == batch.rates.end()) {
+    // Its faults are told by themselves, so that they are not taken for the job's.
+    batch.rates.push_back(load_rates(*folder, batch.diagnostics));
+    found = batch.rates.end() - 1;
+    spdlog::info("rate book {} (hash {})", printable_text(found->shown), found->hash);
+    tell(arguments, batch);
+  }
+  if (!found->book) {
+    batch.diagnostics.error({file, 0, 0}, fmt::format("not done: the rate book {} has faults", found->shown));
+    return std::nullopt;
+  }
+  return static_cast<std::size_t>(found - batch.rates.begin());
+}
+
+std::string hash_of_inputs(const Batch& batch, std::size_t first_file, const std::string& rates_hash) {
+  Hash hash;
+  for (std::size_t f = first_file; f < batch.diagnostics.files.size(); ++f) hash.add(batch.diagnostics.files[f].text);
+  hash.add(rates_hash);
+  return hex(hash);
+}
+
+std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch& batch, const std::string& path) {
+  EstimatedJob out{shown_name(path), 0, {}, {}, {}};
+  FileText read = read_file(path);
+  Diagnostics& diagnostics = batch.diagnostics;
+  const std::uint32_t file = diagnostics.add_file(out.file, std::move(read.text));
+  if (!read.refusal.empty()) {
+    diagnostics.error({file, 0, 0}, read.refusal);
+    return std::nullopt;
+  }
+  const auto rates = rates_for(arguments, batch, path, file);
+  if (!rates) return std::nullopt;
+  const RateBook& book = *batch.rates[*rates].book;
+  const std::size_t takeoffs = diagnostics.files.size();
+  std::optional<Job> job = resolve_job(read_job(file, files_beside(path), diagnostics), book, diagnostics);
+  if (!job) return std::nullopt;
+  out.rates = *rates;
+  out.input_hash = hash_of_inputs(batch, takeoffs, diagnostics.files[file].text + batch.rates[*rates].hash);
+  out.job = std::move(*job);
+  out.estimate = estimate(book, out.job);
+  for (Diagnostic& finding : findings(book, out.job, out.estimate)) diagnostics.list.push_back(std::move(finding));
+  return out;
+}
+
+}  // namespace
+
+void guarded(Batch& batch, const std::function<void()>& work) {
+  try {
+    work();
+  } catch (const std::system_error& refused) {  // files, streams
+    batch.diagnostics.error({}, refused.what());
+    raise_code(batch, exit_code::refused);
+  } catch (const std::bad_alloc&) {
+    batch.diagnostics.error({}, "not enough memory");
+    raise_code(batch, exit_code::refused);
+  }
+}
+
+void for_each_job(const Arguments& arguments, Batch& batch, const std::function<void(const EstimatedJob&)>& use) {
+  for (const std::string& path : arguments.jobs) {
+    spdlog::debug("job {}", printable_text(shown_name(path)));
+    guarded(batch, [&] {
+      const auto job = read_and_estimate(arguments, batch, path);
+      if (job) use(*job);
+    });
+    tell(arguments, batch);
+  }
+}
+
+std::optional<PricedJob> price(Batch& batch, const EstimatedJob& estimated, Date date) {
+  const RateBook& book = *batch.rates[estimated.rates].book;
+  auto work = sequence_jobs(book, std::span(&estimated.job, 1), batch.diagnostics);
+  if (!work) return std::nullopt;
+  PricedJob priced{std::move(*work), {}};
+  priced.quote = make_quote(book, estimated.job, estimated.estimate, priced.work, date);
+  return priced;
+}
+
+void tell(const Arguments& arguments, Batch& batch) {
+  Diagnostics& diagnostics = batch.diagnostics;
+  if (diagnostics.has_errors()) raise_code(batch, exit_code::faults);
+  std::stable_sort(diagnostics.list.begin(), diagnostics.list.end(),
+                   [](const Diagnostic& a, const Diagnostic& b) { return a.place < b.place; });
+  batch.told.insert(batch.told.end(), diagnostics.list.begin(), diagnostics.list.end());
+  if (arguments.quiet) {
+    std::erase_if(diagnostics.list,
+                  [](const Diagnostic& d) { return d.level == Level::note || d.level == Level::warning; });
+  }
+  show(diagnostics);
+  diagnostics.list.clear();
+}
+
+Date date_of(const Arguments& arguments) {
+  if (arguments.date) return *arguments.date;
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  localtime_r(&now, &local);
+  return {local.tm_year + 1900, local.tm_mon + 1, local.tm_mday};
+}
+
+}  // namespace seambook

@@ -1,0 +1,111 @@
+#include "commands/arguments.hpp"
+
+#include <doctest/doctest.h>
+
+#include <sstream>
+
+using namespace seambook;
+
+namespace {
+
+CommandLine read(const std::string& line) {
+  std::istringstream words(line);
+  std::vector<std::string> all;
+  for (std::string word; words >> word;) all.push_back(word);
+  return read_command_line(all);
+}
+
+std::string first_line(const std::string& text) { return text.substr(0, text.find('\n')); }
+
+}  // namespace
+
+TEST_CASE("wrong usage is told with the nearest word and exit code 2") {
+  struct Row {
+    const char *line, *complaint;
+  };
+  const Row rows[] = {
+      {"", "seambook: which command? One of check, estimate, explain, quote, plan"},
+      {"qoute a", "seambook: unknown command 'qoute'; did you mean 'quote'?"},
+      {"zzz", "seambook: unknown command 'zzz'"},
+      {"--verison", "seambook: unknown option '--verison'; did you mean '--version'?"},
+      {"--rates r quote a", "seambook: the command comes first, then '--rates'"},
+      {"quote a --fource", "seambook: 'quote' has no option '--fource'; did you mean '--force'?"},
+      {"check a --force", "seambook: 'check' has no option '--force'"},
+      {"explain a --json", "seambook: 'explain' has no option '--json'"},
+      {"estimate a --jsn=x", "seambook: 'estimate' has no option '--jsn'; did you mean '--json'?"},
+      {"explain a b c", "seambook: 'c' is one word too many"},
+      {"quote", "seambook: JOB is required"},
+      {"check - -", "seambook: standard input can be read once only"},
+      {"quote a --date 2026-02-30",
+       "seambook: --date: the calendar has no 2026-02-30; write year, month and day as 2026-05-18"},
+      {"check a --quiet --verbose", "seambook: --quiet and --verbose exclude each other"},
+      {"check a --rates r --rates s", "seambook: --rates: At Most 1 required but received 2"},
+  };
+  for (const Row& row : rows) {
+    CAPTURE(row.line);
+    const CommandLine refused = read(row.line);
+    CHECK(!refused.arguments);
+    CHECK(refused.code == 2);
+    CHECK(first_line(refused.text) == row.complaint);
+  }
+}
+
+TEST_CASE("an empty file or folder name is wrong usage") {
+  CHECK(read_command_line({"check", ""}).code == 2);
+  CHECK(read_command_line({"explain", ""}).code == 2);
+  CHECK(read_command_line({"quote", "a", "--out", ""}).code == 2);
+  CHECK(read_command_line({"quote", "a", "--rates", ""}).code == 2);
+}
+
+TEST_CASE("help and version end with exit code 0 and help shows examples") {
+  CHECK(read("--version").code == 0);
+  CHECK(read("--version").text.starts_with("seambook "));
+  for (const char* line : {"--help", "-h", "quote --help", "explain -h"}) {
+    CAPTURE(line);
+    const CommandLine help = read(line);
+    CHECK(!help.arguments);
+    CHECK(help.code == 0);
+    CHECK(help.text.find("Examples:\n  seambook check") != std::string::npos);
+  }
+}
+
+TEST_CASE("words become arguments") {
+  const CommandLine line = read("quote a.yaml - --out o --force --date 2026-05-18 --json --rates r --verbose");
+  REQUIRE(line.arguments);
+  CHECK(line.arguments->verb == Verb::quote);
+  CHECK(line.arguments->jobs == std::vector<std::string>{"a.yaml", "-"});
+  CHECK(line.arguments->out == "o");
+  CHECK(line.arguments->rates == "r");
+  CHECK(line.arguments->date == Date{2026, 5, 18});
+  CHECK(line.arguments->force);
+  CHECK(line.arguments->json);
+  CHECK(line.arguments->verbose);
+  CHECK(!line.arguments->quiet);
+}
+
+TEST_CASE("what is not said keeps its default") {
+  const CommandLine line = read("plan a");
+  REQUIRE(line.arguments);
+  CHECK(line.arguments->verb == Verb::plan);
+  CHECK(line.arguments->out == "out");
+  CHECK(!line.arguments->rates);
+  CHECK(!line.arguments->date);
+  CHECK(!line.arguments->joint);
+}
+
+TEST_CASE("explain takes a job and maybe a joint") {
+  const CommandLine whole = read("explain a");
+  REQUIRE(whole.arguments);
+  CHECK(whole.arguments->jobs == std::vector<std::string>{"a"});
+  CHECK(!whole.arguments->joint);
+  const CommandLine one = read("explain - frame/3");
+  REQUIRE(one.arguments);
+  CHECK(one.arguments->jobs == std::vector<std::string>{"-"});
+  CHECK(one.arguments->joint == "frame/3");
+}
+
+TEST_CASE("words after two dashes are files even when they begin with a dash") {
+  const CommandLine line = read("check -- -x.yaml");
+  REQUIRE(line.arguments);
+  CHECK(line.arguments->jobs == std::vector<std::string>{"-x.yaml"});
+}
