@@ -52,8 +52,8 @@ struct Sensitivity {
   std::string words;  // `labour welder rate`, `bracket/1 leg`
   Money<> per_percent;
 };
-/// All inputs that move the price, largest first; ties in source order. By one backward sweep over the quote and one a
-/// joint.
+/// All inputs but counts that move the price, largest first; ties in source order. By one backward sweep over the quote
+/// and one a joint.
 std::vector<Sensitivity> sensitivities(const RateBook&, const Job&, const Estimate&, const Quote&);
 
 }  // namespace seambook

@@ -10,6 +10,9 @@
 namespace seambook {
 namespace {
 
+/// Counts are known, not doubtful, and do not move by a percent.
+bool is_count(const Figure& figure) { return figure.decimals == 0 && std::string_view(figure.unit.word).empty(); }
+
 /// Money of the unit price per unit of each cost kind, from the sweep over the quote's own record.
 struct Weights {
   std::array<double, cost_kinds> each{}, lot{};
@@ -26,7 +29,8 @@ class Gradients {
       const TapeNode& node = tape.nodes[i];
       if (node.op != Op::input || adjoint[i] == 0) continue;
       const Label& label = tape.labels[node.label];
-      if (label.source != summed) add(label.source, adjoint[i] * node.value, place + label.figure->words);
+      if (label.source != summed && !is_count(*label.figure))
+        add(label.source, adjoint[i] * node.value, place + label.figure->words);
     }
   }
   void add(SourceId source, double scaled, const std::string& words) {
@@ -104,14 +108,12 @@ void sweep_weldment(const RateBook& book, const Job& job, const Weldment& weldme
 }
 
 /// A bought line moves the price by its own money; a line paid once is quoted apart and leaves the unit price alone.
-void add_bought(const Bought& line, const Known<dim::ratio>* weldments, const Weights& weights,
-                const std::string& words, Gradients& gradients) {
+void add_bought(const Bought& line, double weldments, const Weights& weights, Gradients& gradients) {
   if (line.scaling == Scaling::once) return;
   const auto& of = line.scaling == Scaling::each ? weights.each : weights.lot;
-  const double count = weldments != nullptr && line.scaling == Scaling::each ? weldments->si.value : 1;
+  const double count = line.scaling == Scaling::each ? weldments : 1;
   const double moved = weight(of, cost_kind(line.kind)) * line.price.si.value * count;
   gradients.add(line.price.si.source, moved, "bought: " + line.what);
-  if (weldments != nullptr && line.scaling == Scaling::each) gradients.add(weldments->si.source, moved, words);
 }
 
 }  // namespace
@@ -126,10 +128,10 @@ std::vector<Sensitivity> sensitivities(const RateBook& book, const Job& job, con
   for (const Weldment& weldment : job.weldments) {
     sweep_weldment(book, job, weldment, weights, tape, gradients);
     for (const Bought& line : weldment.bought) {
-      add_bought(line, &weldment.count, weights, "weldment " + weldment.name + ", count", gradients);
+      add_bought(line, weldment.count.si.value, weights, gradients);
     }
   }
-  for (const Bought& line : job.bought) add_bought(line, nullptr, weights, "", gradients);
+  for (const Bought& line : job.bought) add_bought(line, 1, weights, gradients);
   for (const SetupRow& setup : quote.setups) {
     tape.clear();
     const SetupFigures<Traced> figures = setup_figures(lift_setup<Traced>(setup.inputs, 0, &tape), 0);

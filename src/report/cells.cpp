@@ -80,7 +80,13 @@ std::string sum_of(const std::string& sheet, std::uint16_t column, std::uint32_t
 
 void put_title(Sheet& sheet, const std::string& title, const std::string& below) {
   put(sheet, 0, 0, title, Look::title);
-  put(sheet, 1, 0, below, Look::note);
+  put_wide(sheet, 1, below, Look::note);
+}
+
+void put_wide(Sheet& sheet, std::uint32_t row, const std::string& text, Look look) {
+  constexpr std::uint16_t across = 6;
+  put(sheet, row, 0, text, look);
+  sheet.merges.push_back({row, 0, across});
 }
 
 LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string sheet, std::uint32_t row) {

@@ -37,6 +37,8 @@ std::string heading_of(const Figure&, const std::string& currency);
 std::string unit_word(const Unit&, const std::string& currency);
 /// `SUM(Labour!F5:F9)`.
 std::string sum_of(const std::string& sheet, std::uint16_t column, std::uint32_t first, std::uint32_t last);
+/// A line of text over the first columns of the page.
+void put_wide(Sheet&, std::uint32_t row, const std::string& text, Look);
 /// Title and a line below it; every page begins so.
 void put_title(Sheet&, const std::string& title, const std::string& below);
 

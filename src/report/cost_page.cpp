@@ -12,7 +12,9 @@ namespace {
 
 constexpr std::uint32_t kinds_heading = 4;
 constexpr std::uint32_t first_kind = kinds_heading + 1;
-enum CostColumn : std::uint16_t { words_column, each_column, lot_column, once_column };
+struct CostAt {
+  enum CostColumn : std::uint16_t { words_column, each_column, lot_column, once_column };
+};
 
 /// Rows of the page, fixed before formulas refer to them.
 struct CostRows {
@@ -49,14 +51,14 @@ LeafFinder cost_cells(const CostRows& rows, const SharedCells& shared) {
     const auto fixed = [](std::uint32_t row, std::uint16_t column) {
       return LeafText{cell_name(row, column, true), 1};
     };
-    if (f == &fig::kind_each) return fixed(first_kind + label.row, each_column);
-    if (f == &fig::kind_lot) return fixed(first_kind + label.row, lot_column);
-    if (f == &fig::kind_once) return fixed(first_kind + label.row, once_column);
-    if (f == &fig::overhead_each) return fixed(rows.overhead, each_column);
-    if (f == &fig::overhead_lot) return fixed(rows.overhead, lot_column);
-    if (f == &fig::total_each) return fixed(rows.total, each_column);
-    if (f == &fig::total_lot) return fixed(rows.total, lot_column);
-    if (f == &fig::total_once) return fixed(rows.total, once_column);
+    if (f == &fig::kind_each) return fixed(first_kind + label.row, CostAt::each_column);
+    if (f == &fig::kind_lot) return fixed(first_kind + label.row, CostAt::lot_column);
+    if (f == &fig::kind_once) return fixed(first_kind + label.row, CostAt::once_column);
+    if (f == &fig::overhead_each) return fixed(rows.overhead, CostAt::each_column);
+    if (f == &fig::overhead_lot) return fixed(rows.overhead, CostAt::lot_column);
+    if (f == &fig::total_each) return fixed(rows.total, CostAt::each_column);
+    if (f == &fig::total_lot) return fixed(rows.total, CostAt::lot_column);
+    if (f == &fig::total_once) return fixed(rows.total, CostAt::once_column);
     for (std::uint32_t i = 0; i < rows.price_figures.size(); ++i) {
       if (rows.price_figures[i] != f) continue;
       return LeafText{cell_name(rows.first_price + i, static_cast<std::uint16_t>(1 + label.row)), f->unit.si};
@@ -67,23 +69,24 @@ LeafFinder cost_cells(const CostRows& rows, const SharedCells& shared) {
 }
 
 void put_kinds(Sheet& sheet, const QuoteInputs<double>& in, const CostSums& sums, const std::string& currency) {
-  put(sheet, kinds_heading, words_column, "Cost by kind", Look::heading);
-  for (const auto& [column, figure] :
-       {std::pair{each_column, &fig::kind_each}, {lot_column, &fig::kind_lot}, {once_column, &fig::kind_once}})
+  put(sheet, kinds_heading, CostAt::words_column, "Cost by kind", Look::heading);
+  for (const auto& [column, figure] : {std::pair{CostAt::each_column, &fig::kind_each},
+                                       {CostAt::lot_column, &fig::kind_lot},
+                                       {CostAt::once_column, &fig::kind_once}})
     put(sheet, kinds_heading, column, heading_of(*figure, currency), Look::heading);
   for (std::uint32_t k = 0; k < cost_kinds; ++k) {
-    put(sheet, first_kind + k, words_column, cost_kind_words[k]);
-    put_formula(sheet, first_kind + k, each_column, {sums.each[k], in.each[k].si}, 2);
-    put_formula(sheet, first_kind + k, lot_column, {sums.lot[k], in.lot[k].si}, 2);
-    put_formula(sheet, first_kind + k, once_column, {sums.once[k], in.once[k].si}, 2);
+    put(sheet, first_kind + k, CostAt::words_column, cost_kind_words[k]);
+    put_formula(sheet, first_kind + k, CostAt::each_column, {sums.each[k], in.each[k].si}, 2);
+    put_formula(sheet, first_kind + k, CostAt::lot_column, {sums.lot[k], in.lot[k].si}, 2);
+    put_formula(sheet, first_kind + k, CostAt::once_column, {sums.once[k], in.once[k].si}, 2);
   }
 }
 
 /// A total is the sum of the cells above it, overhead included.
 void put_total(Sheet& sheet, const CostRows& rows, const CostFigures<double>& cost) {
-  put(sheet, rows.total, words_column, "together", Look::total);
+  put(sheet, rows.total, CostAt::words_column, "together", Look::total);
   const std::pair<std::uint16_t, double> totals[] = {
-      {each_column, cost.each.si}, {lot_column, cost.lot.si}, {once_column, cost.once.si}};
+      {CostAt::each_column, cost.each.si}, {CostAt::lot_column, cost.lot.si}, {CostAt::once_column, cost.once.si}};
   for (const auto& [column, value] : totals) {
     put_formula(sheet, rows.total, column,
                 {fmt::format("SUM({}:{})", cell_name(first_kind, column), cell_name(rows.total - 1, column)), value}, 2,
@@ -94,11 +97,12 @@ void put_total(Sheet& sheet, const CostRows& rows, const CostFigures<double>& co
 /// The traced prices of all quantities, quantity q in row q of the labels.
 void put_prices(Sheet& sheet, const CostRows& rows, const Job& job, const QuoteInputs<Sourced>& inputs,
                 const SharedCells& shared, const std::string& currency) {
-  put(sheet, rows.price_heading, words_column, "Price, step by step", Look::heading);
+  put(sheet, rows.price_heading, CostAt::words_column, "Price, step by step", Look::heading);
   for (std::uint32_t i = 0; i < rows.price_figures.size(); ++i) {
     const Figure& figure = *rows.price_figures[i];
     const bool total = &figure == &fig::order_total;
-    put(sheet, rows.first_price + i, words_column, heading_of(figure, currency), total ? Look::total : Look::text);
+    put(sheet, rows.first_price + i, CostAt::words_column, heading_of(figure, currency),
+        total ? Look::total : Look::text);
   }
   const LeafFinder cells = cost_cells(rows, shared);
   Tape tape;
@@ -120,36 +124,37 @@ void put_prices(Sheet& sheet, const CostRows& rows, const Job& job, const QuoteI
                        label.figure != &fig::total_once;
     if (!overhead && !price) continue;
     const std::uint32_t row = overhead ? rows.overhead : rows.of(*label.figure);
-    const std::uint16_t overhead_column = label.figure == &fig::overhead_each ? each_column : lot_column;
+    const std::uint16_t overhead_column =
+        label.figure == &fig::overhead_each ? CostAt::each_column : CostAt::lot_column;
     const std::uint16_t column = overhead ? overhead_column : static_cast<std::uint16_t>(1 + label.row);
     const Look look = label.figure == &fig::order_total ? Look::total : Look::figure;
     put_formula(sheet, row, column, {formula(tape, i, label.figure->unit.si, cells), tape.nodes[i].value},
                 label.figure->decimals, look);
   }
-  if (in.overhead_added) put(sheet, rows.overhead, words_column, "overhead on labour");
+  if (in.overhead_added) put(sheet, rows.overhead, CostAt::words_column, "overhead on labour");
 }
 
 std::uint32_t put_drivers(Sheet& sheet, std::uint32_t row, const RateBook& book, const Job& job,
                           const Estimate& estimate, const Quote& quote) {
-  put(sheet, row, words_column, "What the unit price hangs on", Look::heading);
-  put(sheet, row, each_column, fmt::format("for +1 % ({})", book.currency), Look::heading);
+  put(sheet, row, CostAt::words_column, "What the unit price hangs on", Look::heading);
+  put(sheet, row, CostAt::each_column, fmt::format("for +1 % ({})", book.currency), Look::heading);
   const std::vector<Sensitivity> all = sensitivities(book, job, estimate, quote);
   for (std::size_t i = 0; i < all.size() && i < 10; ++i) {
     ++row;
-    put(sheet, row, words_column, all[i].words, Look::wrapped);
-    put_number(sheet, row, each_column, all[i].per_percent.si, 3, Look::frozen);
+    put(sheet, row, CostAt::words_column, all[i].words, Look::wrapped);
+    put_number(sheet, row, CostAt::each_column, all[i].per_percent.si, 3, Look::frozen);
   }
-  put(sheet, row + 1, words_column, "as calculated; run again after a change", Look::note);
+  put(sheet, row + 1, CostAt::words_column, "as calculated; run again after a change", Look::note);
   return row + 3;
 }
 
 void put_findings(Sheet& sheet, std::uint32_t row, const Quote& quote) {
-  put(sheet, row, words_column, "Look again", Look::heading);
-  if (quote.findings.empty()) put(sheet, row + 1, words_column, "nothing was found", Look::note);
+  put(sheet, row, CostAt::words_column, "Look again", Look::heading);
+  if (quote.findings.empty()) put(sheet, row + 1, CostAt::words_column, "nothing was found", Look::note);
   for (const Diagnostic& d : quote.findings) {
     ++row;
     sheet.merges.push_back({row, 0, 6});
-    put(sheet, row, words_column, d.message + (d.hint.empty() ? "" : "; " + d.hint), Look::warning);
+    put(sheet, row, CostAt::words_column, d.message + (d.hint.empty() ? "" : "; " + d.hint), Look::warning);
   }
 }
 
@@ -164,7 +169,7 @@ void put_chart(Sheet& sheet) {
                           5,
                           "Where the cost of a piece goes",
                           "",
-                          {{"each piece", range(words_column), range(each_column)}},
+                          {{"each piece", range(CostAt::words_column), range(CostAt::each_column)}},
                           560,
                           330});
 }

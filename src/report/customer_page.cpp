@@ -39,7 +39,7 @@ void put_prices(Sheet& sheet, std::uint32_t& row, const RateBook& book, const Qu
     put_formula(sheet, row, 2, {link(cost.pieces_row), f.pieces.si}, 2);
     put_formula(sheet, row, 3, {link(cost.one_off_row), f.one_offs.si}, 2);
     // The total may hold a supplement up to the minimum charge; it is said below.
-    put_formula(sheet, row, 4, {link(cost.total_row), f.total.si}, 2, Look::total);
+    put_formula(sheet, row, 4, {link(cost.total_row), f.total.si}, 2, Look::subtotal);
   }
   row += 1;
 }
@@ -67,6 +67,19 @@ void put_list(Sheet& sheet, std::uint32_t& row, const std::string& heading, cons
   }
 }
 
+/// What a piece consists of, in words.
+std::vector<std::string> scope(const Job& job) {
+  std::vector<std::string> lines;
+  for (const Weldment& weldment : job.weldments) {
+    std::string line = fmt::format("{:.0f} × {}", weldment.count.si.value, weldment.name);
+    if (weldment.parts.si.source != no_source) line += fmt::format(", {:.0f} parts", weldment.parts.si.value);
+    if (weldment.mass.si.source != no_source) line += fmt::format(", {:g} kg net each", weldment.mass.si.value);
+    if (weldment.free_issue) line += ", material supplied by the customer";
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
 }  // namespace
 
 Sheet customer_page(const RateBook& book, const Job& job, const Quote& quote, const CostPage& cost) {
@@ -81,6 +94,7 @@ Sheet customer_page(const RateBook& book, const Job& job, const Quote& quote, co
   put_line(sheet, row, "date", iso(quote.date));
   put_line(sheet, row, "valid until", iso(quote.valid_until));
   put_line(sheet, row, "drawings", job.drawings.empty() ? "none named" : joined(job.drawings));
+  put_line(sheet, row, "a piece is", joined(scope(job)));
   ++row;
   put_prices(sheet, row, book, quote, cost);
   put_supplement(sheet, row, book, quote, cost);

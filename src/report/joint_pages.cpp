@@ -8,52 +8,34 @@
 namespace seambook {
 namespace {
 
-const std::vector<const Figure*>& columns_of(std::size_t page) {
-  static const std::array<std::vector<const Figure*>, 3> columns = {{
-      {&fig::weldments,
-       &fig::count,
-       &fig::sides,
-       &fig::outside_diameter,
-       &fig::line,
-       &fig::element,
-       &fig::pitch,
-       &fig::throat,
-       &fig::leg,
-       &fig::convexity,
-       &fig::thickness,
-       &fig::thickness_second,
-       &fig::gap,
-       &fig::root_face,
-       &fig::groove_angle,
-       &fig::excess_width,
-       &fig::excess_height,
-       &fig::elements_on_line,
-       &fig::joints_made,
-       &fig::weld_elements,
-       &fig::weld_length,
-       &fig::section,
-       &fig::volume_rate,
-       &fig::group_section,
-       &fig::given_passes,
-       &fig::passes,
-       &fig::travel,
-       &fig::arc,
-       &fig::arc_by_deposition,
-       &fig::deposition_difference,
-       &fig::heat_input},
-      {&fig::fit_up_min, &fig::tacks, &fig::tack_min, &fig::starts, &fig::start_min, &fig::interpass_min,
-       &fig::finish_min, &fig::purge_min, &fig::access, &fig::attended, &fig::floor},
-      {&fig::deposit, &fig::filler, &fig::gas, &fig::purge_gas, &fig::energy, &fig::labour_cost, &fig::filler_cost,
-       &fig::gas_cost, &fig::power_cost, &fig::wear_cost, &fig::equipment_cost, &fig::joint_cost,
-       &fig::difference_cost},
-  }};
-  return columns[page];
+constexpr std::size_t page_count = 4;
+
+std::vector<const Figure*> columns_of(std::size_t page) {
+  switch (page) {
+    case 0:
+      return {&fig::weldments,     &fig::count,     &fig::sides,        &fig::outside_diameter,
+              &fig::line,          &fig::element,   &fig::pitch,        &fig::throat,
+              &fig::leg,           &fig::convexity, &fig::thickness,    &fig::thickness_second,
+              &fig::gap,           &fig::root_face, &fig::groove_angle, &fig::excess_width,
+              &fig::excess_height, &fig::access,    &fig::given_passes};
+    case 1:
+      return {&fig::elements_on_line, &fig::joints_made, &fig::weld_elements,     &fig::weld_length,
+              &fig::section,          &fig::volume_rate, &fig::group_section,     &fig::passes,
+              &fig::travel,           &fig::arc,         &fig::arc_by_deposition, &fig::deposition_difference,
+              &fig::difference_cost,  &fig::heat_input};
+    case 2:
+      return {&fig::fit_up_min,    &fig::tacks,      &fig::tack_min,  &fig::starts,   &fig::start_min,
+              &fig::interpass_min, &fig::finish_min, &fig::purge_min, &fig::attended, &fig::floor};
+    default:
+      return {&fig::deposit,        &fig::filler,      &fig::gas,      &fig::purge_gas,  &fig::energy,
+              &fig::labour_cost,    &fig::filler_cost, &fig::gas_cost, &fig::power_cost, &fig::wear_cost,
+              &fig::equipment_cost, &fig::joint_cost};
+  }
 }
 
-constexpr std::array<const char*, 3> sheet_names = {joints_sheet, labour_sheet, materials_sheet};
-constexpr std::array<const char*, 3> titles = {"Joints: what is welded", "Labour: floor time by element",
-                                               "Materials and cost by joint"};
-constexpr std::uint16_t first_figure_column = 5;  // after weldment, joint, weld, procedure, process
+constexpr std::array<const char*, page_count> sheet_names = {joints_sheet, passes_sheet, labour_sheet, materials_sheet};
+constexpr std::array<const char*, page_count> titles = {"Joints: what the job says", "Passes: welds and arc time",
+                                                        "Labour: floor time by element", "Materials and cost by joint"};
 
 bool adds_up(const Figure* figure) {
   static const std::set<const Figure*> sums = {
@@ -84,17 +66,17 @@ std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
 
 void lay_out(const std::set<const Figure*>& found, const std::string& currency, JointPages& pages) {
   pages.table.first_row = heading_row + 1;
-  for (std::size_t p = 0; p < 3; ++p) {
+  for (std::size_t p = 0; p < page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
     std::uint16_t column = 0;
     for (const char* words : {"weldment", "joint", "weld", "procedure", "process"})
       put(sheet, heading_row, column++, words, Look::heading);
-    sheet.column_widths = {16, 9, 26, 12, 8};
+    sheet.column_widths = {16, 8, 24, 11, 8};
     for (const Figure* figure : columns_of(p)) {
       if (!found.contains(figure)) continue;
       pages.table.columns[figure] = {sheet.name, column};
       put(sheet, heading_row, column++, heading_of(*figure, currency), Look::heading);
-      sheet.column_widths.push_back(10.5);
+      sheet.column_widths.push_back(9.5);
     }
     sheet.frozen_rows = heading_row + 1;
     sheet.frozen_columns = 2;
@@ -121,18 +103,18 @@ void put_names(const RateBook& book, const Job& job, const Joint& joint, JointPa
 /// Results that happen to be plain constants (one element on a line, one pass) leave no record; they are shown all the
 /// same.
 void put_constants(const RowFigures<Traced>& row, JointPages& pages, std::uint32_t at) {
-  Sheet& joints = pages.sheets[0];
+  Sheet& passes = pages.sheets[1];
   const auto show = [&](const Figure& figure, const Traced& value, std::uint32_t g) {
     const auto column = pages.table.columns.find(&figure);
     if (value.tape == nullptr && column != pages.table.columns.end())
-      put_number(joints, at + g, column->second.column, value.value / figure.unit.si, figure.decimals);
+      put_number(passes, at + g, column->second.column, value.value / figure.unit.si, figure.decimals);
   };
   show(fig::elements_on_line, row.joint.elements_on_line.si, 0);
   for (std::uint32_t g = 0; g < row.passes.size(); ++g) show(fig::passes, row.passes[g].passes.si, g);
 }
 
 void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums) {
-  for (std::size_t p = 0; p < 3; ++p) {
+  for (std::size_t p = 0; p < page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
     put(sheet, pages.last_row + 1, 0, "all joints", Look::total);
     for (const Figure* figure : columns_of(p)) {
@@ -150,11 +132,11 @@ void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums) 
 
 JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& shared) {
   JointPages pages;
-  for (std::size_t p = 0; p < 3; ++p) {
+  for (std::size_t p = 0; p < page_count; ++p) {
     pages.sheets.push_back({});
     pages.sheets.back().name = sheet_names[p];
     put_title(pages.sheets.back(), titles[p],
-              "for one piece; one row a group of passes. Tinted cells may be changed, grey ones need a new run.");
+              "For one piece; one row a group of passes. Tinted cells may be changed, grey ones need a new run.");
   }
   lay_out(figures_in(book, job), book.currency, pages);
   std::map<const Figure*, double> sums;

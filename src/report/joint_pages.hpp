@@ -1,4 +1,5 @@
-// Three pages with one row a pass group, in step: what is welded, the minutes it takes, what it uses and costs.
+// Four pages with one row a pass group, in step: what the job says, the welds and their passes, the minutes they take,
+// what they use and cost.
 #pragma once
 
 #include "report/cells.hpp"
@@ -6,13 +7,14 @@
 namespace seambook {
 
 inline constexpr const char* joints_sheet = "Joints";
+inline constexpr const char* passes_sheet = "Passes";
 inline constexpr const char* labour_sheet = "Labour";
 inline constexpr const char* materials_sheet = "Materials";
 
 struct JointPages {
   Table table;
   std::uint32_t last_row = 0;  // of the data; totals stand in the next
-  std::vector<Sheet> sheets;   // joints, labour, materials
+  std::vector<Sheet> sheets;   // joints, passes, labour, materials
 };
 
 JointPages joint_pages(const RateBook&, const Job&, const SharedCells&);

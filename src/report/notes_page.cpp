@@ -33,7 +33,7 @@ Sheet notes_page(const RateBook&, const Job& job, const Quote& quote) {
   put_section(sheet, row, "Cautions", quote.cautions, Look::wrapped);
   put_section(sheet, row, "Procedures chosen by the program", choices(job), Look::wrapped);
   put_section(sheet, row, "Assumptions and what they rest on", quote.assumptions, Look::wrapped);
-  sheet.column_widths = {120};
+  sheet.column_widths = {100};
   return sheet;
 }
 

@@ -11,32 +11,34 @@
 namespace seambook {
 namespace {
 
-enum PlanColumn : std::uint16_t {
-  number,
-  operation,
-  what,
-  procedure,
-  filler,
-  gas,
-  tasks,
-  change_min,
-  floor_min,
-  reason,
-  done
+struct PlanAt {
+  enum PlanColumn : std::uint16_t {
+    number,
+    operation,
+    what,
+    procedure,
+    filler,
+    gas,
+    tasks,
+    change_min,
+    floor_min,
+    reason,
+    done
+  };
 };
 
 void put_headings(Sheet& sheet) {
-  const std::pair<PlanColumn, const char*> words[] = {{number, "no."},
-                                                      {operation, "operation"},
-                                                      {what, "weld"},
-                                                      {procedure, "procedure"},
-                                                      {filler, "filler"},
-                                                      {gas, "gas"},
-                                                      {tasks, "set-up before it"},
-                                                      {change_min, "set-up (min)"},
-                                                      {floor_min, "floor time (min)"},
-                                                      {reason, "why here"},
-                                                      {done, "done"}};
+  const std::pair<PlanAt::PlanColumn, const char*> words[] = {{PlanAt::number, "no."},
+                                                              {PlanAt::operation, "operation"},
+                                                              {PlanAt::what, "weld"},
+                                                              {PlanAt::procedure, "procedure"},
+                                                              {PlanAt::filler, "filler"},
+                                                              {PlanAt::gas, "gas"},
+                                                              {PlanAt::tasks, "set-up before it"},
+                                                              {PlanAt::change_min, "set-up (min)"},
+                                                              {PlanAt::floor_min, "floor time (min)"},
+                                                              {PlanAt::reason, "why here"},
+                                                              {PlanAt::done, "done"}};
   for (const auto& [column, text] : words) put(sheet, heading_row, column, text, Look::heading);
   sheet.column_widths = {6, 32, 24, 12, 14, 7, 30, 9, 10, 44, 14};
   sheet.frozen_rows = heading_row + 1;
@@ -50,33 +52,33 @@ void put_step(Sheet& sheet, std::uint32_t row, const RateBook& book, std::span<c
   const OperationRef& ref = at.refs[step.operation];
   const Joint& joint = jobs[ref.job].joints[ref.joint];
   const Procedure& by = book.procedures[joint.passes[ref.group].procedure];
-  put_number(sheet, row, number, static_cast<double>(k + 1), 0);
-  put(sheet, row, operation, at.problem.operations[step.operation].name, Look::wrapped);
-  put(sheet, row, what, joint.mark.empty() ? std::string(weld_word(joint.weld)) : joint.mark, Look::wrapped);
-  put(sheet, row, procedure, by.name);
-  put(sheet, row, filler, by.filler ? book.fillers[*by.filler].name : "none");
-  put(sheet, row, gas, by.gas ? book.gases[*by.gas].name : "none");
-  put(sheet, row, tasks, task_words(at.problem.model, step.change), Look::wrapped);
-  put_number(sheet, row, change_min, step.change.duration.si / 60, 0);
-  put_number(sheet, row, floor_min, floor.si / 60, 1);
-  put(sheet, row, reason, step.reason, Look::wrapped);
+  put_number(sheet, row, PlanAt::number, static_cast<double>(k + 1), 0);
+  put(sheet, row, PlanAt::operation, at.problem.operations[step.operation].name, Look::wrapped);
+  put(sheet, row, PlanAt::what, joint.mark.empty() ? std::string(weld_word(joint.weld)) : joint.mark, Look::wrapped);
+  put(sheet, row, PlanAt::procedure, by.name);
+  put(sheet, row, PlanAt::filler, by.filler ? book.fillers[*by.filler].name : "none");
+  put(sheet, row, PlanAt::gas, by.gas ? book.gases[*by.gas].name : "none");
+  put(sheet, row, PlanAt::tasks, task_words(at.problem.model, step.change), Look::wrapped);
+  put_number(sheet, row, PlanAt::change_min, step.change.duration.si / 60, 0);
+  put_number(sheet, row, PlanAt::floor_min, floor.si / 60, 1);
+  put(sheet, row, PlanAt::reason, step.reason, Look::wrapped);
 }
 
 void put_totals(Sheet& sheet, std::uint32_t row, const StationWork& at, double floor_minutes) {
   const std::uint32_t first = heading_row + 1;
-  put(sheet, row, operation, "together", Look::total);
+  put(sheet, row, PlanAt::operation, "together", Look::total);
   for (const auto& [column, value, decimals] :
-       {std::tuple{change_min, at.sequence.change_total.si / 60, 0}, {floor_min, floor_minutes, 1}}) {
+       {std::tuple{PlanAt::change_min, at.sequence.change_total.si / 60, 0}, {PlanAt::floor_min, floor_minutes, 1}}) {
     const std::string text = fmt::format("SUM({}:{})", cell_name(first, column), cell_name(row - 1, column));
     put_formula(sheet, row, column, {text, value}, decimals, Look::total);
   }
   const Sequence& s = at.sequence;
-  put(sheet, row + 1, 0,
-      fmt::format("Set-ups {:.0f} min; {}; the order in the files{} takes {:.0f} min.", s.change_total.si / 60,
-                  s.proved ? std::string("no order takes less (proved)")
-                           : fmt::format("no order takes less than {:.0f} min (not proved best)", s.bound.si / 60),
-                  s.file_order_allowed ? "" : ", put right where it breaks 'after',", s.file_order_total.si / 60),
-      Look::note);
+  put_wide(sheet, row + 1,
+           fmt::format("Set-ups {:.0f} min; {}; the order in the files{} takes {:.0f} min.", s.change_total.si / 60,
+                       s.proved ? std::string("no order takes less (proved)")
+                                : fmt::format("no order takes less than {:.0f} min (not proved best)", s.bound.si / 60),
+                       s.file_order_allowed ? "" : ", put right where it breaks 'after',", s.file_order_total.si / 60),
+           Look::note);
 }
 
 Sheet station_sheet(const RateBook& book, std::span<const Job> jobs, std::span<const Estimate> estimates,
@@ -113,7 +115,7 @@ Sheet caution_sheet(const RateBook& book, std::span<const Job> jobs) {
   }
   std::uint32_t row = heading_row;
   for (const std::string& line : lines) put(sheet, row++, 0, line, Look::wrapped);
-  sheet.column_widths = {120};
+  sheet.column_widths = {100};
   return sheet;
 }
 

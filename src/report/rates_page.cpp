@@ -8,7 +8,9 @@ namespace seambook {
 namespace {
 
 constexpr std::uint32_t rates_heading = 4;
-enum RatesColumn : std::uint16_t { entry, what, value, unit_column, original, changed, basis, words };
+struct RatesAt {
+  enum RatesColumn : std::uint16_t { entry, what, value, unit_column, original, changed, basis, words };
+};
 
 double in_unit(const RateSource& source) { return source.value / source.unit.si; }
 
@@ -21,10 +23,10 @@ int decimals_of(double number) {
 
 /// Bounds that keep formulas finite: shares stay under a whole where they must, the rest positive.
 Validation rate_bounds(std::uint32_t row, const RateSource& source) {
-  Validation v{row, value, 0, 1e6, false, fmt::format("{}, 0 or more", source.field)};
+  Validation v{row, RatesAt::value, 0, 1e6, false, fmt::format("{}, 0 or more", source.field)};
   const bool divides = source.field.find("efficiency") != std::string::npos || source.field == "yield";
-  if (divides) v = {row, value, 1, 100, false, fmt::format("{}, 1 to 100 %", source.field)};
-  if (source.field == "margin") v = {row, value, 0, 94, false, "margin, 0 to 94 %"};
+  if (divides) v = {row, RatesAt::value, 1, 100, false, fmt::format("{}, 1 to 100 %", source.field)};
+  if (source.field == "margin") v = {row, RatesAt::value, 0, 94, false, "margin, 0 to 94 %"};
   const bool speed = source.unit.word == unit::mm_per_min.word || source.unit.word == unit::m_per_min.word;
   if (speed || source.field.find("pitch") != std::string::npos || source.field.find("area") != std::string::npos) {
     v.minimum = 0.001;
@@ -39,7 +41,8 @@ SharedCells rate_cells(const RateBook& book, const std::vector<SourceId>& used) 
   SharedCells cells;
   std::uint32_t row = rates_heading;
   for (const SourceId id : used) {
-    cells.cells[id] = {std::string(rates_sheet) + "!" + cell_name(++row, value, true), book.sources[id].unit.si};
+    cells.cells[id] = {std::string(rates_sheet) + "!" + cell_name(++row, RatesAt::value, true),
+                       book.sources[id].unit.si};
   }
   return cells;
 }
@@ -51,10 +54,11 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
             "Tinted values may be changed and move every page; grey ones need a new run.");
   const std::uint32_t first = rates_heading + 1;
   const std::uint32_t last = rates_heading + static_cast<std::uint32_t>(used.size());
-  const std::string values = fmt::format("{}:{}", cell_name(first, value), cell_name(last, value));
-  const std::string originals = fmt::format("{}:{}", cell_name(first, original), cell_name(last, original));
-  put(sheet, 2, entry, "this sheet is", Look::label);
-  put_formula(sheet, 2, value,
+  const std::string values = fmt::format("{}:{}", cell_name(first, RatesAt::value), cell_name(last, RatesAt::value));
+  const std::string originals =
+      fmt::format("{}:{}", cell_name(first, RatesAt::original), cell_name(last, RatesAt::original));
+  put(sheet, 2, RatesAt::entry, "this sheet is", Look::label);
+  put_formula(sheet, 2, RatesAt::value,
               {fmt::format("IF(SUMPRODUCT(--({}<>{}))>0,\"differs from the rate book\",\"as in the rate book\")",
                            values, originals),
                std::string("as in the rate book")},
@@ -66,23 +70,25 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
   std::uint32_t row = first;
   for (const SourceId id : used) {
     const RateSource& source = book.sources[id];
-    put(sheet, row, entry, source.entry);
-    put(sheet, row, what, source.field);
-    put_number(sheet, row, value, in_unit(source), decimals_of(in_unit(source)),
+    put(sheet, row, RatesAt::entry, source.entry);
+    put(sheet, row, RatesAt::what, source.field);
+    put_number(sheet, row, RatesAt::value, in_unit(source), decimals_of(in_unit(source)),
                source.frozen ? Look::frozen : Look::input);
     if (!source.frozen) sheet.validations.push_back(rate_bounds(row, source));
-    put(sheet, row, unit_column, unit_word(source.unit, book.currency));
-    put_number(sheet, row, original, in_unit(source), decimals_of(in_unit(source)));
+    put(sheet, row, RatesAt::unit_column, unit_word(source.unit, book.currency));
+    put_number(sheet, row, RatesAt::original, in_unit(source), decimals_of(in_unit(source)));
     put_formula(
-        sheet, row, changed,
-        {fmt::format("IF({}={},\"\",\"changed\")", cell_name(row, value), cell_name(row, original)), std::string()}, 0,
-        Look::note);
-    put(sheet, row, basis, std::string(basis_in_words(source.basis)));
-    put(sheet, row, words, source.words + (source.frozen ? " (locked: run again)" : ""), Look::wrapped);
+        sheet, row, RatesAt::changed,
+        {fmt::format("IF({}={},\"\",\"changed\")", cell_name(row, RatesAt::value), cell_name(row, RatesAt::original)),
+         std::string()},
+        0, Look::note);
+    put(sheet, row, RatesAt::basis, std::string(basis_in_words(source.basis)));
+    put(sheet, row, RatesAt::words, source.words + (source.frozen ? " (locked: run again)" : ""), Look::wrapped);
     ++row;
   }
   sheet.highlights.push_back(
-      {first, last, entry, words, fmt::format("${}<>${}", cell_name(first, value), cell_name(first, original))});
+      {first, last, RatesAt::entry, RatesAt::words,
+       fmt::format("${}<>${}", cell_name(first, RatesAt::value), cell_name(first, RatesAt::original))});
   sheet.column_widths = {26, 26, 12, 12, 14, 10, 16, 48};
   sheet.frozen_rows = rates_heading + 1;
   sheet.repeat_rows = {rates_heading, rates_heading};

@@ -7,16 +7,19 @@
 namespace seambook {
 namespace {
 
-enum Column : std::uint16_t { position, station, operation, process, tasks, minutes, labour, equipment, reason };
+struct SequenceAt {
+  enum Column : std::uint16_t { position, station, operation, process, tasks, minutes, labour, equipment, reason };
+};
 
 void put_headings(SequencePage& page, const std::string& currency) {
   Sheet& sheet = page.sheet;
-  const std::pair<Column, std::string> words[] = {{position, "position"},      {station, "station"},
-                                                  {operation, "operation"},    {process, "process"},
-                                                  {tasks, "set-up before it"}, {reason, "why here"}};
+  const std::pair<SequenceAt::Column, std::string> words[] = {
+      {SequenceAt::position, "position"}, {SequenceAt::station, "station"},        {SequenceAt::operation, "operation"},
+      {SequenceAt::process, "process"},   {SequenceAt::tasks, "set-up before it"}, {SequenceAt::reason, "why here"}};
   for (const auto& [column, text] : words) put(sheet, heading_row, column, text, Look::heading);
-  const std::pair<Column, const Figure*> figures[] = {
-      {minutes, &fig::change}, {labour, &fig::change_labour}, {equipment, &fig::change_equipment}};
+  const std::pair<SequenceAt::Column, const Figure*> figures[] = {{SequenceAt::minutes, &fig::change},
+                                                                  {SequenceAt::labour, &fig::change_labour},
+                                                                  {SequenceAt::equipment, &fig::change_equipment}};
   for (const auto& [column, figure] : figures) {
     put(sheet, heading_row, column, heading_of(*figure, currency), Look::heading);
     page.table.columns[figure] = {sheet.name, column};
@@ -64,13 +67,13 @@ SequencePage sequence_page(const RateBook& book, const Job& job, const std::vect
     for (std::size_t k = 0; k < work[s].sequence.steps.size(); ++k, ++row) {
       const Step& step = work[s].sequence.steps[k];
       const OperationRef& ref = work[s].refs[step.operation];
-      put_number(sheets[0], row, position, static_cast<double>(k + 1), 0);
-      put(sheets[0], row, station, book.stations[work[s].station].name);
-      put(sheets[0], row, operation, work[s].problem.operations[step.operation].name, Look::wrapped);
-      put(sheets[0], row, process,
+      put_number(sheets[0], row, SequenceAt::position, static_cast<double>(k + 1), 0);
+      put(sheets[0], row, SequenceAt::station, book.stations[work[s].station].name);
+      put(sheets[0], row, SequenceAt::operation, work[s].problem.operations[step.operation].name, Look::wrapped);
+      put(sheets[0], row, SequenceAt::process,
           book.processes[book.procedures[job.joints[ref.joint].passes[ref.group].procedure].process].number);
-      put(sheets[0], row, tasks, task_words(work[s].problem.model, step.change), Look::wrapped);
-      put(sheets[0], row, reason, step.reason, Look::wrapped);
+      put(sheets[0], row, SequenceAt::tasks, task_words(work[s].problem.model, step.change), Look::wrapped);
+      put(sheets[0], row, SequenceAt::reason, step.reason, Look::wrapped);
       if (setup >= quote.setups.size() || quote.setups[setup].station != s || quote.setups[setup].step != k) continue;
       tape.clear();
       setup_figures(lift_setup<Traced>(quote.setups[setup++].inputs, 0, &tape), 0);
@@ -79,7 +82,7 @@ SequencePage sequence_page(const RateBook& book, const Job& job, const std::vect
   }
   std::swap(sheets[0], page.sheet);
   page.last_row = row - 1;
-  for (const StationWork& at : work) put(page.sheet, ++row, 0, summary(book, at), Look::note);
+  for (const StationWork& at : work) put_wide(page.sheet, ++row, summary(book, at), Look::note);
   return page;
 }
 
