@@ -27,7 +27,7 @@ bool holds_word(const std::vector<std::string>& words, const std::string& word) 
 std::string welds_listed(const Procedure& procedure) {
   std::vector<std::string> words;
   for (const WeldKind weld : procedure.welds) words.emplace_back(weld_word(weld));
-  return listed(words);
+  return joined_with_and(words);
 }
 
 /// A reason why a procedure does not suit, as the end of a sentence that begins with its name. Heavier reasons are
@@ -47,12 +47,12 @@ std::vector<Miss> use_misses(const RateBook& book, const Procedure& procedure, c
   const auto admits = [&](const std::string& group) { return group_admits(group, request.group); };
   if (std::none_of(procedure.groups.begin(), procedure.groups.end(), admits))
     misses.push_back({8, fmt::format("is for base-metal {} {}, not {}", plural("group", procedure.groups.size()),
-                                     listed(procedure.groups), request.group)});
+                                     joined_with_and(procedure.groups), request.group)});
   if (!request.process.empty() && process != request.process)
     misses.push_back({4, fmt::format("is process {}, not {}", process, request.process)});
   if (!holds_word(procedure.positions, request.position))
     misses.push_back({2, fmt::format("is for {} {}, not {}", plural("position", procedure.positions.size()),
-                                     listed(procedure.positions), request.position)});
+                                     joined_with_and(procedure.positions), request.position)});
   if (!at_most(procedure.thickness_from, request.thinner) || !at_most(request.thinner, procedure.thickness_to))
     misses.push_back({1, fmt::format("is for thickness {} to {}, not {}", shown(procedure.thickness_from, unit::mm),
                                      shown(procedure.thickness_to, unit::mm), shown(request.thinner, unit::mm))});

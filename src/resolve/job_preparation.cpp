@@ -39,7 +39,7 @@ std::string nearest_ranges(const RateBook& book, const Joint& joint) {
   std::vector<std::string> ranges;
   for (std::size_t i = 0; i < std::min(named, of_weld.size()); ++i)
     ranges.push_back(fmt::format("{} to {}", shown(of_weld[i]->from, unit::mm), shown(of_weld[i]->to, unit::mm)));
-  return "the rate book has " + listed(ranges);
+  return "the rate book has " + joined_with_and(ranges);
 }
 
 /// A figure that the joint does not state: which key, where from, where to.
@@ -77,7 +77,7 @@ void note_taken(JobDraft& draft, const Joint& joint, const TakenPreparation& res
   freeze(draft, joint.thickness.si);
   freeze(draft, joint.thickness_second.si);
   const RateSource& source = draft.book.sources[result.source];
-  assume(draft, fmt::format("{} for {} welds of {} from the rate book ({}{}{})", listed(result.taken),
+  assume(draft, fmt::format("{} for {} welds of {} from the rate book ({}{}{})", joined_with_and(result.taken),
                             weld_word(joint.weld), shown(thinner_member(joint), unit::mm), basis_in_words(source.basis),
                             source.words.empty() ? "" : ": ", source.words));
 }
@@ -101,7 +101,7 @@ void resolve_groove(JobDraft& draft, const JointText& text, Joint& joint) {
     refuse_lack(
         draft, text.place,
         fmt::format("no preparation for {} of {}", weld_word(joint.weld), shown(thinner_member(joint), unit::mm)),
-        fmt::format("{}; state {}", nearest_ranges(draft.book, joint), listed(result.missing)));
+        fmt::format("{}; state {}", nearest_ranges(draft.book, joint), joined_with_and(result.missing)));
     return;
   }
   note_taken(draft, joint, result);

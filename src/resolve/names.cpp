@@ -11,7 +11,7 @@ void refuse_unknown(Diagnostics& diagnostics, const Word& word, std::string_view
   if (const std::string_view near = nearest(word.text, known); !near.empty()) {
     hint = fmt::format("did you mean '{}'?", near);
   } else if (!known.empty() && known.size() <= few) {
-    hint = fmt::format("known are {}", listed({known.begin(), known.end()}));
+    hint = fmt::format("known are {}", joined_with_and({known.begin(), known.end()}));
   }
   diagnostics.error(word.place, fmt::format("unknown {} '{}'", kind, word.text), hint);
 }
@@ -32,7 +32,7 @@ std::vector<std::string> texts_of(const std::vector<Word>& words) {
   return texts;
 }
 
-std::string listed(const std::vector<std::string>& words) {
+std::string joined_with_and(const std::vector<std::string>& words) {
   std::string text;
   for (std::size_t i = 0; i < words.size(); ++i) {
     if (i > 0) text += i + 1 == words.size() ? " and " : ", ";

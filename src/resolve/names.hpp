@@ -33,6 +33,6 @@ bool first_of_its_name(Diagnostics&, NamesSeen&, const Word&, std::string_view k
 std::string text_of(const std::optional<Word>&);
 std::vector<std::string> texts_of(const std::vector<Word>&);
 /// `A, B and C`.
-std::string listed(const std::vector<std::string>& words);
+std::string joined_with_and(const std::vector<std::string>& words);
 
 }  // namespace seambook

@@ -24,7 +24,7 @@ std::optional<WeldKind> find_weld_kind(Diagnostics& diagnostics, const Word& wor
     if (built_welds[i] == word.text) return static_cast<WeldKind>(i);
   if (std::find(std::begin(welds_to_come), std::end(welds_to_come), word.text) != std::end(welds_to_come)) {
     diagnostics.error(word.place, fmt::format("weld '{}' is not built yet", word.text),
-                      fmt::format("these are: {}", listed({std::begin(built_welds), std::end(built_welds)})));
+                      fmt::format("these are: {}", joined_with_and({std::begin(built_welds), std::end(built_welds)})));
   } else {
     refuse_unknown(diagnostics, word, "weld", {std::begin(built_welds), std::end(built_welds)});
   }
