@@ -1,75 +1,96 @@
 #include "sequence/arborescence.hpp"
 
-#include <algorithm>
+#include <cstdint>
+#include <limits>
 
 namespace seambook {
 
 namespace {
 
-using ArcCosts = std::vector<std::vector<Time<>>>;
-using Nodes = std::vector<std::size_t>;
+constexpr Time<> no_arc{std::numeric_limits<double>::infinity()};
 
 /// Takes each node's cheapest arrival off all its arrivals. Gives what was taken and notes where that arrival comes
 /// from.
-Time<> pay_cheapest_arrivals(ArcCosts& arc, const Nodes& nodes, Nodes& from) {
-  Time<> paid{};
-  for (const std::size_t v : nodes) {
-    if (v == 0) continue;
-    from[v] = 0;
-    for (const std::size_t u : nodes)
-      if (u != v && arc[u][v] < arc[from[v]][v]) from[v] = u;
-    const Time<> cheapest = arc[from[v]][v];
-    paid = paid + cheapest;
-    for (const std::size_t u : nodes) arc[u][v] = arc[u][v] - cheapest;
+Arborescence pay_cheapest_arrivals(Arcs& arcs) {
+  Arborescence paid{{}, std::vector<std::size_t>(arcs.nodes)};
+  for (std::size_t v = 1; v < arcs.nodes; ++v) {
+    for (std::size_t u = 1; u < arcs.nodes; ++u)
+      if (u != v && arcs.cost[u * arcs.nodes + v] < arcs.cost[paid.from[v] * arcs.nodes + v]) paid.from[v] = u;
+    const Time<> cheapest = arcs.cost[paid.from[v] * arcs.nodes + v];
+    paid.cost = paid.cost + cheapest;
+    for (std::size_t u = 0; u < arcs.nodes; ++u)
+      arcs.cost[u * arcs.nodes + v] = arcs.cost[u * arcs.nodes + v] - cheapest;
   }
   return paid;
 }
 
-/// A ring among the cheapest arrivals, empty when they all lead back to the root.
-Nodes ring_of_arrivals(const Nodes& nodes, const Nodes& from, std::size_t count) {
-  std::vector<std::size_t> walk_of(count, count);
-  walk_of[0] = 0;
-  for (const std::size_t start : nodes) {
+constexpr std::size_t no_ring = SIZE_MAX;
+
+/// Rings among the cheapest arrivals: per node the number of its ring, or `no_ring`.
+struct Rings {
+  std::vector<std::size_t> ring_of;
+  std::size_t count = 0;
+};
+
+Rings rings_of_arrivals(const std::vector<std::size_t>& from) {
+  Rings rings{std::vector<std::size_t>(from.size(), no_ring)};
+  std::vector<std::size_t> walk_of(from.size(), from.size());
+  for (std::size_t start = 1; start < from.size(); ++start) {
     std::size_t v = start;
-    while (walk_of[v] == count) {
+    while (v != 0 && walk_of[v] == from.size()) {
       walk_of[v] = start;
       v = from[v];
     }
-    if (start == 0 || walk_of[v] != start) continue;  // led to the root or into an earlier walk
-    Nodes ring{v};
-    for (std::size_t u = from[v]; u != v; u = from[u]) ring.push_back(u);
-    return ring;
+    if (v == 0 || walk_of[v] != start) continue;  // led to the root or into an earlier walk
+    for (; rings.ring_of[v] == no_ring; v = from[v]) rings.ring_of[v] = rings.count;
+    ++rings.count;
   }
-  return {};
+  return rings;
 }
 
-/// The ring becomes one node, kept under the number of its first; its inner arcs are paid already.
-void contract(ArcCosts& arc, Nodes& nodes, const Nodes& ring) {
-  const std::size_t kept = ring.front();
-  const auto in_ring = [&](std::size_t v) { return std::find(ring.begin(), ring.end(), v) != ring.end(); };
-  for (const std::size_t u : nodes) {
-    if (in_ring(u)) continue;
-    for (const std::size_t v : ring) {
-      arc[u][kept] = std::min(arc[u][kept], arc[u][v]);
-      arc[kept][u] = std::min(arc[kept][u], arc[v][u]);
+/// The arcs with each ring drawn together into one hub, and which node of a ring each arc really ends or begins at.
+struct DrawnTogether {
+  std::vector<std::size_t> number;  // node -> new number; hubs are numbered first after the root
+  Arcs arcs;
+  std::vector<std::size_t> tail, head;  // parallel to arcs.cost: the nodes that the arc stands for
+};
+
+DrawnTogether draw_together(const Arcs& arcs, const Rings& rings) {
+  DrawnTogether drawn;
+  drawn.number.resize(arcs.nodes);
+  std::size_t count = 1 + rings.count;
+  for (std::size_t v = 1; v < arcs.nodes; ++v)
+    drawn.number[v] = rings.ring_of[v] == no_ring ? count++ : 1 + rings.ring_of[v];
+  drawn.arcs = {count, std::vector<Time<>>(count * count, no_arc)};
+  drawn.tail.resize(count * count);
+  drawn.head.resize(count * count);
+  for (std::size_t u = 0; u < arcs.nodes; ++u)
+    for (std::size_t v = 1; v < arcs.nodes; ++v) {
+      const std::size_t arc = drawn.number[u] * count + drawn.number[v];
+      const Time<> cost = arcs.cost[u * arcs.nodes + v];
+      if (drawn.number[u] == drawn.number[v] || !(cost < drawn.arcs.cost[arc])) continue;
+      drawn.arcs.cost[arc] = cost;
+      drawn.tail[arc] = u;
+      drawn.head[arc] = v;
     }
-  }
-  std::erase_if(nodes, [&](std::size_t v) { return v != kept && in_ring(v); });
+  return drawn;
 }
 
 }  // namespace
 
-Time<> cheapest_arborescence(ArcCosts arc) {
-  Nodes nodes(arc.size()), from(arc.size());
-  for (std::size_t v = 0; v < nodes.size(); ++v) nodes[v] = v;
-  Time<> total{};
-  while (nodes.size() > 1) {
-    total = total + pay_cheapest_arrivals(arc, nodes, from);
-    const Nodes ring = ring_of_arrivals(nodes, from, arc.size());
-    if (ring.empty()) break;
-    contract(arc, nodes, ring);
+Arborescence cheapest_arborescence(Arcs arcs) {
+  Arborescence result = pay_cheapest_arrivals(arcs);
+  const Rings rings = rings_of_arrivals(result.from);
+  if (rings.count == 0) return result;
+  // A ring's inner arcs are paid, all but the one that its arrival from outside replaces (and that costs nothing now).
+  const DrawnTogether drawn = draw_together(arcs, rings);
+  const Arborescence inner = cheapest_arborescence(drawn.arcs);
+  result.cost = result.cost + inner.cost;
+  for (std::size_t to = 1; to < inner.from.size(); ++to) {
+    const std::size_t arc = inner.from[to] * inner.from.size() + to;
+    result.from[drawn.head[arc]] = drawn.tail[arc];
   }
-  return total;
+  return result;
 }
 
 }  // namespace seambook

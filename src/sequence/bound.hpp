@@ -1,5 +1,5 @@
-// Floors under the change time that is still to come, from what is mounted and which needs have work left.
-// Two floors that never exceed the true remaining minimum; the higher one counts.
+// Floors under the change time that is still to come, from what is mounted and which units have been done.
+// Two floors that never exceed the true remaining minimum, a quick one and a closer one.
 #pragma once
 
 #include <cstdint>
@@ -22,18 +22,33 @@ struct AttributeWalk {
   std::vector<std::optional<std::uint32_t>> value_of_need;  // index into `values`
 };
 
-struct Floors {
-  std::vector<AttributeWalk> walks;
-  /// [need p][need c]: least time to go on with c right after p. Only attributes that both state are certain, since
-  /// what p leaves unset may stand at anything; with fewer attributes changed fewer tasks are called. Empty: too many
-  /// needs.
-  std::vector<std::vector<Time<>>> follow;
+using AttributeWalks = std::vector<AttributeWalk>;
+
+AttributeWalks attribute_walks(const SequenceProblem&, const WorkNet&);
+/// The quick floor: the sum over the attributes.
+Time<> walks_to_come(const AttributeWalks&, const Attributes& mounted, const Progress&);
+
+/// What the units cost to go through one after the other.
+struct UnitChain {
+  /// [u * units + v]: least time to go on with v right after u; infinity when precedence forbids it, directly or
+  /// because another unit must come between. Only attributes that both needs state are certain, since what u leaves
+  /// unset may stand at anything; with fewer attributes changed fewer tasks are called. Empty: too many units.
+  std::vector<Time<>> follow;
+  std::vector<Time<>> leaving;  // per unit a charge for going on from it, see `chain_to_come`
+  Time<> second_start{};        // a charge for each beginning but one
 };
 
-Floors floors(const SequenceProblem&, const WorkNet&);
+/// `known` is the change time of some order. The charges are set so that the floor at the start is high.
+UnitChain unit_chain(MountedStates&, const WorkNet&, Time<> known);
 
-/// No way to finish from here takes less. `thorough` spends time on every need, however many there are.
-Time<> least_to_come(const Floors&, MountedStates&, const WorkNet&, const Progress&, std::uint32_t state,
-                     bool thorough = false);
+/// The closer floor; absent when there are too many units.
+///
+/// What is left is a chain: a first unit, ready now and entered from what is mounted, and then each unit once, right
+/// after another. Its arcs form an arborescence over the units left in which the start and every unit but the last is
+/// left exactly once. So charging each unit for being left, and each beginning, and taking the charges of all but the
+/// last unit and of one beginning off again, changes nothing for a chain, while an arborescence that branches is
+/// charged more (Held and Karp 1970). The cheapest charged arborescence is a floor, whatever the charges are.
+std::optional<Time<>> chain_to_come(const UnitChain&, MountedStates&, const WorkNet&, const Progress&,
+                                    std::uint32_t state);
 
 }  // namespace seambook

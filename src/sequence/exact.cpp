@@ -11,6 +11,7 @@ namespace seambook {
 namespace {
 
 constexpr std::size_t most_words_kept = 8'000'000;  // of all done sets together: 64 MB
+constexpr std::size_t most_units_spanned = 64;      // beyond, the closer floor costs too much to build for every state
 constexpr std::uint32_t no_node = UINT32_MAX;
 
 struct SearchNode {
@@ -18,6 +19,7 @@ struct SearchNode {
   std::uint32_t parent = no_node, operation = 0;  // the operation that the parent went on with, before the free work
   std::uint32_t mounted = 0;
   std::uint32_t remaining = 0;
+  bool weighed = false;  // `to_come` is the closer floor
 };
 
 struct SearchTree;
@@ -105,33 +107,52 @@ struct Search {
   MountedStates& mounted;
   const WorkNet& net;
   Time<> known;
+  std::size_t work_left;
   SearchTree tree;
   std::priority_queue<OpenNode, std::vector<OpenNode>, Later> open;
 };
+
+void spend_work(Search& search, std::size_t work) { search.work_left -= std::min(work, search.work_left); }
+
+/// Puts the node on the open list unless no order through it can be cheaper than the known one.
+void keep_open(Search& search, std::uint32_t index, Time<> parent_total) {
+  const SearchNode& node = search.tree.nodes[index];
+  // A floor of the parent is a floor of every way through it.
+  const Time<> total = std::max(node.spent + node.to_come, parent_total);
+  if (total < search.known) search.open.push({total, node.spent, node.remaining, index});
+}
 
 void reach(Search& search, SearchNode node, const Progress& progress, Time<> parent_total) {
   node.remaining = static_cast<std::uint32_t>(progress.remaining);
   const std::size_t before = search.tree.nodes.size();
   const std::uint32_t index = find_or_add(search.tree, node, progress);
   SearchNode& kept = search.tree.nodes[index];
-  const bool fresh = search.tree.nodes.size() > before;
-  if (fresh)
-    kept.to_come = least_to_come(search.floors, search.mounted, search.net, progress, node.mounted);
-  else if (!(node.spent < kept.spent))
+  if (search.tree.nodes.size() > before) {
+    kept.to_come = walks_to_come(search.floors.walks, search.mounted.states[node.mounted], progress);
+    spend_work(search, std::max<std::size_t>(1, search.tree.words));
+  } else if (!(node.spent < kept.spent)) {
     return;
+  }
   kept.spent = node.spent;
   kept.parent = node.parent;
   kept.operation = node.operation;
-  // A floor of the parent is a floor of every way through it.
-  const Time<> total = std::max(kept.spent + kept.to_come, parent_total);
-  if (total < search.known) search.open.push({total, kept.spent, kept.remaining, index});
+  keep_open(search, index, parent_total);
+}
+
+/// Builds the closer floor, once a node is the next to go on from: most nodes never are.
+void weigh(Search& search, std::uint32_t index, const Progress& progress) {
+  SearchNode& node = search.tree.nodes[index];
+  node.weighed = true;
+  if (node.remaining > most_units_spanned) return;
+  const auto closer = chain_to_come(search.floors.chain, search.mounted, search.net, progress, node.mounted);
+  if (closer) node.to_come = std::max(node.to_come, *closer);
+  spend_work(search, std::size_t{node.remaining} * node.remaining / 128);
 }
 
 /// Goes on with each ready operation that leads to a state of its own: of a need whose ready work is all done at once
 /// anyhow, and of twins, the first will do.
-void go_on_from(Search& search, std::uint32_t index, Time<> total) {
+void go_on_from(Search& search, std::uint32_t index, const Progress& progress, Time<> total) {
   const SearchNode node = search.tree.nodes[index];
-  const Progress progress = progress_of(search.tree, search.net, index);
   std::set<std::uint32_t> swept, twins;
   for (std::uint32_t o = 0; o < search.net.need_of.size(); ++o) {
     const std::uint32_t need = search.net.need_of[o];
@@ -144,7 +165,7 @@ void go_on_from(Search& search, std::uint32_t index, Time<> total) {
     for (std::uint32_t other = o + 1; other < search.net.need_of.size() && all_done; ++other)
       all_done = search.net.need_of[other] != need || !ready(progress, other) || after.done[other] != 0;
     if (all_done) swept.insert(need);
-    reach(search, {node.spent + next.cost, {}, index, o, next.state, 0}, after, total);
+    reach(search, {node.spent + next.cost, {}, index, o, next.state, 0, false}, after, total);
   }
 }
 
@@ -168,33 +189,48 @@ Order order_to(Search& search, std::uint32_t goal) {
 
 void begin(Search& search) {
   Progress progress = nothing_done(search.net);
+  const auto floor = chain_to_come(search.floors.chain, search.mounted, search.net, progress, 0);
   do_free_work(search.groups, search.mounted, search.net, progress, 0, nullptr);
-  const Time<> floor = least_to_come(search.floors, search.mounted, search.net, progress, 0, true);
-  reach(search, {}, progress, floor);
+  reach(search, {}, progress, floor.value_or(Time<>{}));
+}
+
+/// Takes the most promising node and goes on from it. Gives the node when all its work is done.
+std::optional<std::uint32_t> advance(Search& search) {
+  const OpenNode best = search.open.top();
+  search.open.pop();
+  const SearchNode& node = search.tree.nodes[best.node];
+  if (node.spent < best.spent) return std::nullopt;  // reached more cheaply since
+  if (best.remaining == 0) return best.node;
+  const Progress progress = progress_of(search.tree, search.net, best.node);
+  if (!node.weighed) {
+    weigh(search, best.node, progress);
+    if (best.total < node.spent + node.to_come) {
+      keep_open(search, best.node, best.total);
+      return std::nullopt;
+    }
+  }
+  go_on_from(search, best.node, progress, best.total);
+  return std::nullopt;
 }
 
 }  // namespace
 
 ExactResult cheapest_order(const std::vector<AttributeGroup>& groups, const Floors& floors, MountedStates& mounted,
                            const WorkNet& net, Time<> known, std::size_t states) {
-  Search search{groups, floors, mounted, net, known, SearchTree(net.need_of.size()), {}};
-  const std::size_t most = std::min(states, most_words_kept / std::max<std::size_t>(1, search.tree.words));
+  Search search{groups, floors, mounted, net, known, states, SearchTree(net.need_of.size()), {}};
+  const std::size_t most_nodes = most_words_kept / std::max<std::size_t>(1, search.tree.words);
   ExactResult result;
   begin(search);
   while (!search.open.empty()) {
-    const OpenNode best = search.open.top();
     // Some node on a cheapest way is always open, so the least total among the open ones is a floor.
-    result.bound = std::max(result.bound, best.total);
-    if (search.tree.nodes.size() >= most) return result;
-    search.open.pop();
-    if (search.tree.nodes[best.node].spent < best.spent) continue;  // reached more cheaply since
-    if (best.remaining == 0) {
-      result.order = order_to(search, best.node);
-      result.bound = best.spent;
+    result.bound = std::max(result.bound, search.open.top().total);
+    if (search.work_left == 0 || search.tree.nodes.size() >= most_nodes) return result;
+    if (const auto goal = advance(search)) {
+      result.order = order_to(search, *goal);
+      result.bound = search.tree.nodes[*goal].spent;
       result.proved = true;
       return result;
     }
-    go_on_from(search, best.node, best.total);
   }
   result.bound = known;
   result.proved = true;

@@ -1,8 +1,9 @@
 // The order that takes least change time, by best-first search (A*; Hart, Nilsson and Raphael 1968) over states of
-// (work done, what is mounted). Free work is done at once, so a step is one change of set-up.
+// (units done, what is mounted). Free work is done at once, so a step is one change of set-up.
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "sequence/bound.hpp"
 #include "sequence/free_work.hpp"
@@ -10,13 +11,19 @@
 
 namespace seambook {
 
+struct Floors {
+  AttributeWalks walks;
+  UnitChain chain;
+};
+
 struct ExactResult {
   std::optional<Order> order;  // cheaper than the known order; absent when none was found
   Time<> bound{};              // no order takes less; when the search was cut short, what it had shown by then
   bool proved = false;         // `order`, or else the known order, is a cheapest one
 };
 
-/// Looks for an order cheaper than `known`, which some order attains, over at most `states` states.
+/// Looks for an order of units cheaper than `known`, which some order attains. `states` bounds the work: a state counts
+/// once for every 64 units; building its closer floor counts by the square of the units left.
 ExactResult cheapest_order(const std::vector<AttributeGroup>&, const Floors&, MountedStates&, const WorkNet&,
                            Time<> known, std::size_t states);
 

@@ -142,6 +142,15 @@ std::vector<AttributeGroup> attribute_groups(const SetupModel& model, const Work
   return groups;
 }
 
+std::vector<bool> needs_always_free(const std::vector<AttributeGroup>& groups, const WorkNet& net) {
+  std::vector<bool> free(net.needs.size(), true);
+  for (const AttributeGroup& group : groups)
+    for (std::size_t need = 0; need < net.needs.size(); ++need)
+      if (const auto value = group.value_of_need[need])
+        free[need] = free[need] && (group.together ? group.cheaper_by[*value].empty() : group.values == 1);
+  return free;
+}
+
 void do_free_work(const std::vector<AttributeGroup>& groups, MountedStates& mounted, const WorkNet& net,
                   Progress& progress, std::uint32_t state, Order* performed) {
   const auto count = static_cast<std::uint32_t>(net.need_of.size());

@@ -24,6 +24,9 @@ struct AttributeGroup {
 
 std::vector<AttributeGroup> attribute_groups(const SetupModel&, const WorkNet&);
 
+/// Per need whether its work is free whenever the need is mounted, whatever else is still to come.
+std::vector<bool> needs_always_free(const std::vector<AttributeGroup>&, const WorkNet&);
+
 /// Does all ready work that needs nothing beyond what is mounted, and for which that is never worse, in input order;
 /// what becomes ready by it too. Appends what it did to `performed` when given.
 ///

@@ -6,16 +6,17 @@
 #include "sequence/exact.hpp"
 #include "sequence/improve.hpp"
 #include "sequence/reasons.hpp"
+#include "sequence/units.hpp"
 
 namespace seambook {
 
 namespace {
 
-// Some moves go ahead, since a good order lets the exact search leave out more: at most a tenth, few for little work.
-constexpr std::size_t share_of_moves_ahead = 10, moves_ahead_per_operation = 20;
+// Some moves go ahead, since a good order lets the exact search leave out more: at most half, few for little work.
+constexpr std::size_t share_of_moves_ahead = 2, moves_ahead_per_unit = 200;
 
 struct FoundOrder {
-  Order order;
+  Order order;  // of operations
   Time<> bound{};
   bool proved = false;
 };
@@ -27,27 +28,41 @@ Order order_in_file(const SequenceProblem& problem) {
   return order;
 }
 
-/// An order replaces another only when it is cheaper, so that the file's own order stands when nothing is gained.
+/// The units in the order in which their first operations stand; they are numbered so.
+Order cheapest_start(MountedStates& mounted, const WorkNet& units) {
+  Order greedy = cheapest_next_order(mounted, units);
+  std::vector<Edge> edges;
+  for (std::size_t u = 0; u < units.after.size(); ++u)
+    for (const std::uint32_t next : units.after[u]) edges.emplace_back(u, next);
+  Order as_in_file;
+  for (const std::size_t u : topological_order(units.after.size(), edges))
+    as_in_file.push_back(static_cast<std::uint32_t>(u));
+  return change_total(mounted, units, greedy) < change_total(mounted, units, as_in_file) ? greedy : as_in_file;
+}
+
 FoundOrder find_order(const SequenceProblem& problem, const SearchBudget& budget) {
   const WorkNet net = work_net(problem);
   MountedStates mounted = mounted_states(problem);
   const std::vector<AttributeGroup> groups = attribute_groups(problem.model, net);
-  const Floors below = floors(problem, net);
-  FoundOrder found{order_in_file(problem), least_to_come(below, mounted, net, nothing_done(net), 0, true), false};
+  const Order in_file = order_in_file(problem);
+  const Units units = units_of(net, groups, in_file);
 
-  const Order greedy = cheapest_next_order(mounted, net);
-  if (change_total(mounted, net, greedy) < change_total(mounted, net, found.order)) found.order = greedy;
-  const std::size_t ahead =
-      std::min(budget.moves / share_of_moves_ahead, moves_ahead_per_operation * problem.operations.size());
-  found.order = improved_order(mounted, net, found.order, found.bound, ahead);
+  Floors floors{attribute_walks(problem, net), {}};
+  const Time<> quick = walks_to_come(floors.walks, mounted.states[0], nothing_done(units.net));
+  const std::size_t ahead = std::min(budget.moves / share_of_moves_ahead, moves_ahead_per_unit * units.members.size());
+  Order order = improved_order(mounted, units.net, cheapest_start(mounted, units.net), quick, ahead);
 
-  const Time<> known = change_total(mounted, net, found.order);
-  const ExactResult exact = cheapest_order(groups, below, mounted, net, known, budget.states);
-  if (exact.order) found.order = *exact.order;
-  found.bound = std::max(found.bound, exact.bound);
-  found.proved = exact.proved;
-  if (!found.proved) found.order = improved_order(mounted, net, found.order, found.bound, budget.moves - ahead);
-  return found;
+  const Time<> known = change_total(mounted, units.net, order);
+  floors.chain = unit_chain(mounted, units.net, known);
+  const auto closer = chain_to_come(floors.chain, mounted, units.net, nothing_done(units.net), 0);
+  if (!closer || *closer <= quick) floors.chain = {};  // not closer here: not worth building for every state
+  const ExactResult exact = cheapest_order(groups, floors, mounted, units.net, known, budget.states);
+  if (exact.order) order = *exact.order;
+  const Time<> bound = std::max(quick, exact.bound);
+  if (!exact.proved) order = improved_order(mounted, units.net, order, bound, budget.moves - ahead);
+  // Another order replaces the file's own only when it is cheaper.
+  const bool gained = change_total(mounted, units.net, order) < change_total(mounted, net, in_file);
+  return {gained ? operations_of(units, order) : in_file, bound, exact.proved};
 }
 
 }  // namespace

@@ -13,7 +13,7 @@ Attributes all_slots(Attributes attributes, const SetupModel& model) {
   return attributes;
 }
 
-void sort_neighbours(std::vector<std::vector<std::uint32_t>>& lists) {
+void sort_each(std::vector<std::vector<std::uint32_t>>& lists) {
   for (auto& list : lists) {
     std::sort(list.begin(), list.end());
     list.erase(std::unique(list.begin(), list.end()), list.end());
@@ -44,13 +44,17 @@ WorkNet work_net(const SequenceProblem& problem) {
     net.after[first].push_back(static_cast<std::uint32_t>(second));
     net.before[second].push_back(static_cast<std::uint32_t>(first));
   }
-  sort_neighbours(net.before);
-  sort_neighbours(net.after);
+  finish_neighbours(net);
+  return net;
+}
+
+void finish_neighbours(WorkNet& net) {
+  sort_each(net.before);
+  sort_each(net.after);
   using Role = std::tuple<std::uint32_t, const std::vector<std::uint32_t>&, const std::vector<std::uint32_t>&>;
   std::map<Role, std::uint32_t> roles;
-  for (std::uint32_t o = 0; o < count; ++o)
+  for (std::uint32_t o = 0; o < net.need_of.size(); ++o)
     net.twin.push_back(roles.emplace(Role{net.need_of[o], net.before[o], net.after[o]}, o).first->second);
-  return net;
 }
 
 MountedStates mounted_states(const SequenceProblem& problem) {

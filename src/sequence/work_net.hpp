@@ -22,6 +22,8 @@ struct WorkNet {
 };
 
 WorkNet work_net(const SequenceProblem&);
+/// Sorts the neighbour lists, drops repeats and names the twins: the last step of making a net.
+void finish_neighbours(WorkNet&);
 
 struct Mounting {
   Time<> cost{};

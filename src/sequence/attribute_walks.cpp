@@ -1,20 +1,16 @@
-#include "sequence/bound.hpp"
-
 #include <algorithm>
 #include <limits>
 #include <map>
 #include <set>
 
-#include "sequence/arborescence.hpp"
+#include "sequence/bound.hpp"
 
 namespace seambook {
 
 namespace {
 
-constexpr std::size_t most_values_walked = 9;   // the table has 2^values rows
-constexpr std::size_t most_needs_paired = 256;  // the table has needs^2 cells
-constexpr std::size_t most_needs_spanned = 32;  // beyond, the arborescence costs too much to build for every state
-constexpr Time<> never{std::numeric_limits<double>::infinity()};
+constexpr std::size_t most_values_walked = 9;  // the table has 2^values rows
+constexpr Time<> unreached{std::numeric_limits<double>::infinity()};
 
 /// Number of different attributes that call each task name.
 std::map<std::string, double> callers(const SetupModel& model) {
@@ -55,7 +51,7 @@ CostTable shortest_walks(const CostTable& cost) {
   CostTable shortest(std::size_t{1} << values, std::vector<Time<>>(cost.size()));
   for (std::size_t set = 1; set < shortest.size(); ++set)
     for (std::size_t now = 0; now < cost.size(); ++now) {
-      shortest[set][now] = never;
+      shortest[set][now] = unreached;
       for (std::size_t next = 0; next < values; ++next) {
         const std::size_t bit = std::size_t{1} << next;
         if ((set & bit) != 0)
@@ -81,7 +77,7 @@ AttributeWalk attribute_walk(const SequenceProblem& problem, const WorkNet& net,
       cost[from][to] = own_share(problem, share, attribute,
                                  from < count ? std::optional{walk.values[from]} : std::nullopt, walk.values[to]);
   close_under_shortest_ways(cost);
-  walk.cheapest_arrival.assign(count, never);
+  walk.cheapest_arrival.assign(count, unreached);
   const std::size_t sources =
       start.slots[attribute] ? count : count + 1;  // what was once mounted never becomes nothing
   for (std::size_t to = 0; to < count; ++to)
@@ -95,20 +91,6 @@ AttributeWalk attribute_walk(const SequenceProblem& problem, const WorkNet& net,
           std::lower_bound(walk.values.begin(), walk.values.end(), *value) - walk.values.begin());
   }
   return walk;
-}
-
-CostTable follow_costs(const SetupModel& model, const WorkNet& net) {
-  CostTable follow;
-  if (net.needs.size() > most_needs_paired) return follow;
-  for (const Attributes& before : net.needs) {
-    auto& row = follow.emplace_back();
-    for (Attributes certain : net.needs) {
-      for (std::size_t a = 0; a < certain.slots.size(); ++a)
-        if (!before.slots[a]) certain.slots[a].reset();
-      row.push_back(change(model, before, certain).duration);
-    }
-  }
-  return follow;
 }
 
 Time<> walk_to_come(const AttributeWalk& walk, const Attributes& mounted, const Progress& progress) {
@@ -130,49 +112,23 @@ Time<> walk_to_come(const AttributeWalk& walk, const Attributes& mounted, const 
   return walk.shortest.empty() ? arrivals : walk.shortest[set][now];
 }
 
-/// Each need with work left is begun at some first time from here, either at once (only when some of its work is ready,
-/// and then at its true cost from what is mounted) or right after work of another need with work left, which was begun
-/// before. So the first arrivals form an arborescence from here over all those needs, and the cheapest one is a floor.
-Time<> arrivals_to_come(const Floors& floors, MountedStates& mounted, const WorkNet& net, const Progress& progress,
-                        std::uint32_t state) {
-  std::vector<std::uint32_t> needs;
-  for (std::uint32_t need = 0; need < net.needs.size(); ++need)
-    if (progress.left[need] > 0) needs.push_back(need);
-  std::vector<bool> can_begin(net.needs.size());
-  for (std::uint32_t o = 0; o < net.need_of.size(); ++o)
-    if (ready(progress, o)) can_begin[net.need_of[o]] = true;
-  CostTable arc(needs.size() + 1, std::vector<Time<>>(needs.size() + 1, never));
-  for (std::size_t to = 0; to < needs.size(); ++to) {
-    if (can_begin[needs[to]]) arc[0][to + 1] = mount(mounted, net, state, needs[to]).cost;
-    for (std::size_t from = 0; from < needs.size(); ++from)
-      if (from != to) arc[from + 1][to + 1] = floors.follow[needs[from]][needs[to]];
-  }
-  return cheapest_arborescence(std::move(arc));
-}
-
 }  // namespace
 
-Floors floors(const SequenceProblem& problem, const WorkNet& net) {
-  Floors result;
+AttributeWalks attribute_walks(const SequenceProblem& problem, const WorkNet& net) {
+  AttributeWalks walks;
   Attributes start = problem.start;
   start.slots.resize(std::max(start.slots.size(), problem.model.attributes.size()));
   const auto share = callers(problem.model);
   for (std::size_t a = 0; a < problem.model.attributes.size(); ++a)
     if (std::any_of(net.needs.begin(), net.needs.end(), [&](const Attributes& n) { return n.slots[a].has_value(); }))
-      result.walks.push_back(attribute_walk(problem, net, start, share, a));
-  result.follow = follow_costs(problem.model, net);
-  return result;
+      walks.push_back(attribute_walk(problem, net, start, share, a));
+  return walks;
 }
 
-Time<> least_to_come(const Floors& floors, MountedStates& mounted, const WorkNet& net, const Progress& progress,
-                     std::uint32_t state, bool thorough) {
-  if (progress.remaining == 0) return {};
-  Time<> by_attributes{};
-  for (const AttributeWalk& walk : floors.walks)
-    by_attributes = by_attributes + walk_to_come(walk, mounted.states[state], progress);
-  const auto left = std::count_if(progress.left.begin(), progress.left.end(), [](auto n) { return n > 0; });
-  if (floors.follow.empty() || (!thorough && static_cast<std::size_t>(left) > most_needs_spanned)) return by_attributes;
-  return std::max(by_attributes, arrivals_to_come(floors, mounted, net, progress, state));
+Time<> walks_to_come(const AttributeWalks& walks, const Attributes& mounted, const Progress& progress) {
+  Time<> total{};
+  for (const AttributeWalk& walk : walks) total = total + walk_to_come(walk, mounted, progress);
+  return total;
 }
 
 }  // namespace seambook
