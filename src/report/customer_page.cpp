@@ -16,12 +16,6 @@ void put_line(Sheet& sheet, std::uint32_t& row, const std::string& label, const 
   ++row;
 }
 
-std::string joined(const std::vector<std::string>& words) {
-  std::string text;
-  for (const std::string& word : words) text += (text.empty() ? "" : "; ") + word;
-  return text;
-}
-
 /// Cells of the cost page, one for each quantity, with the value they show.
 void put_prices(Sheet& sheet, std::uint32_t& row, const RateBook& book, const Quote& quote, const CostPage& cost) {
   const auto money = [&](const char* words) { return fmt::format("{} ({})", words, book.currency); };
@@ -93,8 +87,9 @@ Sheet customer_page(const RateBook& book, const Job& job, const Quote& quote, co
   put_line(sheet, row, "revision", job.revision.empty() ? "0" : job.revision);
   put_line(sheet, row, "date", iso(quote.date));
   put_line(sheet, row, "valid until", iso(quote.valid_until));
-  put_line(sheet, row, "drawings", job.drawings.empty() ? "none named" : joined(job.drawings));
-  put_line(sheet, row, "a piece is", joined(scope(job)));
+  put_line(sheet, row, "drawings",
+           job.drawings.empty() ? "none named" : fmt::format("{}", fmt::join(job.drawings, "; ")));
+  put_line(sheet, row, "a piece is", fmt::format("{}", fmt::join(scope(job), "; ")));
   ++row;
   put_prices(sheet, row, book, quote, cost);
   put_supplement(sheet, row, book, quote, cost);

@@ -10,16 +10,10 @@
 namespace seambook {
 namespace {
 
-std::string joined(const std::vector<std::string>& words) {
-  std::string out;
-  for (const std::string& word : words) out += (out.empty() ? "" : ", ") + word;
-  return out;
-}
-
 std::string heading(const RateBook& book, const Job& job, const Quote& quote, const std::string& rates) {
   std::string text = job.name;
   if (!job.title.empty()) text += ": " + job.title;
-  if (!job.drawings.empty()) text += "; drawing " + joined(job.drawings);
+  if (!job.drawings.empty()) text += fmt::format("; drawing {}", fmt::join(job.drawings, ", "));
   text += fmt::format("; {}; money in {}; rate book {}", iso(quote.date), book.currency, rates);
   std::string shown;
   append_printable(shown, text);
