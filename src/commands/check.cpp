@@ -24,7 +24,7 @@ int run_check(const Arguments& arguments) {
     };
     jobs.push_back(job_json(done.job, reported(batch, done)));
     if (arguments.json) return;
-    write_result(fmt::format("{}: job {}: {} weldments, {} joints, {} warnings\n", printable_text(done.file),
+    write_result(fmt::format("{}: job {}: weldments {}, joints {}, warnings {}\n", printable_text(done.file),
                              printable_text(done.job.name), done.job.weldments.size(), done.job.joints.size(),
                              of_level(Level::warning) + of_level(Level::not_for_the_floor)));
   });

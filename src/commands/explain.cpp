@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "commands/output.hpp"
 #include "commands/pipeline.hpp"
 #include "report/explain_job.hpp"
@@ -26,6 +28,7 @@ std::vector<std::size_t> joints_named(const Job& job, const std::string& name) {
 }
 
 void refuse_joint(Batch& batch, const EstimatedJob& done, const std::string& name, std::size_t found) {
+  batch.code = std::max(batch.code, exit_code::usage);
   const Job& job = done.job;
   if (found > 1) {
     batch.diagnostics.error({}, fmt::format("{} joints of job {} are called '{}'", found, job.name, name),

@@ -86,6 +86,9 @@ std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch&
 void guarded(Batch& batch, const std::function<void()>& work) {
   try {
     work();
+  } catch (const std::filesystem::filesystem_error& refused) {
+    batch.diagnostics.error({}, refused.path1().string() + ": " + refused.code().message());
+    raise_code(batch, exit_code::refused);
   } catch (const std::system_error& refused) {  // files, streams
     batch.diagnostics.error({}, refused.what());
     raise_code(batch, exit_code::refused);

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -12,7 +13,10 @@
 namespace seambook {
 namespace {
 
-std::string ten_digits(double x) { return x == 0 ? "0" : fmt::format("{:.10g}", x); }
+/// What is left of two equal numbers after subtraction is nothing.
+constexpr double rounding_residue = 1e-12;
+
+std::string ten_digits(double x) { return std::fabs(x) < rounding_residue ? "0" : fmt::format("{:.10g}", x); }
 
 std::string unit_text(const Unit& unit, std::string_view currency) {
   std::string word = unit.word;

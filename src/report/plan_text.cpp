@@ -22,6 +22,15 @@ std::string verdict(Time<> total, Time<> bound, bool proved, Time<> file_order, 
       file_order_allowed ? "" : ", put right where it breaks 'after',", figure(in_minutes(file_order), 1));
 }
 
+/// The reason without the tasks and minutes, which have columns of their own: what stands after a colon, up to a
+/// semicolon.
+std::string short_reason(const std::string& reason) {
+  const std::size_t colon = reason.find(": ");
+  if (colon == reason.npos) return reason;
+  const std::size_t rest = reason.find("; ", colon);
+  return reason.substr(0, colon) + (rest == reason.npos ? "" : reason.substr(rest));
+}
+
 TextTable station_table(const PlannedWork& plan, const StationWork& at) {
   TextTable table;
   table.headings = {"no.", "operation", "set-up before it", "set-up min", "floor min", "why here"};
@@ -34,7 +43,7 @@ TextTable station_table(const PlannedWork& plan, const StationWork& at) {
     table.rows.push_back({std::to_string(k + 1), at.problem.operations[step.operation].name,
                           task_words(at.problem.model, step.change),
                           step.change.tasks.empty() ? "" : figure(in_minutes(step.change.duration), 1),
-                          figure(minutes, 1), step.reason});
+                          figure(minutes, 1), short_reason(step.reason)});
   }
   table.rule_before_row = table.rows.size();
   table.rows.push_back({"", "together", "", figure(in_minutes(at.sequence.change_total), 1), figure(floor, 1)});

@@ -86,8 +86,8 @@ TEST_CASE("a leg of 5 mm with a tenth of convexity is worked to 13.75 mm2") {
   const auto is_section = [](const WorkedStep& step) { return step.name == "section"; };
   const auto section = std::find_if(worked.steps.begin(), worked.steps.end(), is_section);
   REQUIRE(section != worked.steps.end());
-  CHECK(section->formula == "leg*leg/2*(1+convexity)");
-  CHECK(section->numbers == "5*5/2*(1+0.1)");
+  CHECK(section->formula == "leg*leg*(1+convexity)/2");
+  CHECK(section->numbers == "5*5*(1+0.1)/2");
   CHECK(section->result == "13.75");
   CHECK(section->unit == "mm²");
   CHECK(section->source != "");
