@@ -15,11 +15,7 @@ constexpr double tallest_row = 409;                                      // the 
 constexpr double default_width = 8.43;                                   // of a column nobody gave a width
 constexpr double letters_per_width = 1.05;  // a column is measured in digits; mixed text runs a little narrower
 
-struct RowNeed {
-  double height = one_line;
-  bool fits_itself = false;
-};
-using Needs = std::map<std::uint32_t, RowNeed>;
+using Heights = std::map<std::uint32_t, double>;
 
 bool wraps_text(Look look) {
   return look == Look::wrapped || look == Look::heading || look == Look::note || look == Look::warning;
@@ -52,17 +48,12 @@ std::string_view shown_words(const Cell& cell) {
   return shown != nullptr ? std::string_view(*shown) : std::string_view();
 }
 
-void add_need(RowNeed& need, const Sheet& sheet, const Cell& cell, const Merge* merge) {
-  if (cell.look == Look::title) need.height = std::max(need.height, title_line);
+void add_need(double& height, const Sheet& sheet, const Cell& cell, const Merge* merge) {
+  if (cell.look == Look::title) height = std::max(height, title_line);
   if (!wraps_text(cell.look)) return;
   const std::uint16_t last = merge != nullptr ? merge->last_column : cell.column;
   const double lines = lines_needed(shown_words(cell), spanned_width(sheet, cell.column, last));
-  if (lines <= 1) return;
-  if (merge == nullptr) {
-    need.fits_itself = true;
-  } else {
-    need.height = std::max(need.height, std::min(tallest_row, one_line + (lines - 1) * line_pitch));
-  }
+  if (lines > 1) height = std::max(height, std::min(tallest_row, one_line + (lines - 1) * line_pitch));
 }
 
 }  // namespace
@@ -70,17 +61,12 @@ void add_need(RowNeed& need, const Sheet& sheet, const Cell& cell, const Merge* 
 std::vector<std::pair<std::uint32_t, double>> row_heights(const Sheet& sheet) {
   std::map<std::pair<std::uint32_t, std::uint16_t>, const Merge*> merges;
   for (const Merge& merge : sheet.merges) merges[{merge.row, merge.first_column}] = &merge;
-  Needs needs;
-  auto need = needs.end();
+  Heights heights;
+  auto of_row = heights.end();
   for (const Cell& cell : sheet.cells) {
-    if (need == needs.end() || need->first != cell.row) need = needs.try_emplace(cell.row).first;
+    if (of_row == heights.end() || of_row->first != cell.row) of_row = heights.try_emplace(cell.row, one_line).first;
     const auto merge = merges.find({cell.row, cell.column});
-    add_need(need->second, sheet, cell, merge == merges.end() ? nullptr : merge->second);
-  }
-  std::map<std::uint32_t, double> heights;
-  // A row with both kinds keeps the measured height when that is more than one line, else it fits itself.
-  for (const auto& [row, wanted] : needs) {
-    if (!wanted.fits_itself || wanted.height > title_line) heights[row] = wanted.height;
+    add_need(of_row->second, sheet, cell, merge == merges.end() ? nullptr : merge->second);
   }
   for (const auto& [row, height] : sheet.row_heights) heights[row] = height;
   return {heights.begin(), heights.end()};

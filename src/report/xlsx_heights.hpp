@@ -1,5 +1,5 @@
-// How tall the rows of a sheet are. Spreadsheet programs fit a row to wrapped text by themselves, but not to text in
-// merged cells, and they crowd single lines: so single lines get some air, and merged text is measured here.
+// How tall the rows of a sheet are. Spreadsheet programs do not all fit a row to wrapped text when they open a file,
+// none fits it to merged cells, and they crowd single lines: so text is measured here, and single lines get some air.
 #pragma once
 
 #include <utility>
@@ -9,7 +9,7 @@
 
 namespace seambook {
 
-/// Heights in points by row, ascending. A height that the sheet gives is taken as it is. Rows left out fit themselves.
+/// Heights in points by row, ascending. A height that the sheet gives is taken as it is.
 std::vector<std::pair<std::uint32_t, double>> row_heights(const Sheet&);
 
 }  // namespace seambook

@@ -25,7 +25,7 @@ CHANGES = {
     "margin": (SHOP, "margin: 18 %", "margin: 22.5 %", ("Rates", ("prices", "margin"), "value"), 22.5),
     "minimum charge": (SHOP, "minimum_charge: 120 EUR", "minimum_charge: 900 EUR", ("Rates", ("prices", "minimum charge"), "value"), 900),
     "fit-up per part": (SHOP, "fit_up_per_part: 2 min", "fit_up_per_part: 3.5 min", ("Rates", ("allowances", "fit-up per part"), "value"), 3.5),
-    "personal allowance": (SHOP, "personal: 12 %", "personal: 15 %", ("Rates", ("allowances", "personal allowance"), "value"), 15),
+    "personal allowance": (SHOP, "personal: 12 %", "personal: 15 %", ("Rates", ("allowances", "personal"), "value"), 15),
     "filler price": (MATERIALS, "diameter: 1.2 mm, density: 7.85 g/cm3, price: 2.40", "diameter: 1.2 mm, density: 7.85 g/cm3, price: 3.1",
                      ("Rates", ("filler G3Si1-1.2", "price"), "value"), 3.1),
     "wire feed": (CARBON, "wire_feed: 7.5 m/min", "wire_feed: 8.1 m/min", ("Rates", ("procedure CG-F5", "wire feed"), "value"), 8.1),
@@ -81,7 +81,7 @@ def rerun(name, change):
     done = subprocess.run([SEAMBOOK, "estimate", folder / JOB, "--json", "--date", "2026-05-04"], capture_output=True, text=True,
                           timeout=60, check=False)
     assert done.returncode == 0, done.stderr
-    prices = json.loads(done.stdout)["jobs"][0]["totals"]["price"]
+    prices = json.loads(done.stdout)["jobs"][0]["price"]
     return sorted((float(p["quantity"]), p["unit_price"], p["total"]) for p in prices)
 
 

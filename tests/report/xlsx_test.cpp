@@ -264,10 +264,10 @@ TEST_CASE("equal input rules of a column are joined and too many are refused") {
   CHECK_THROWS_AS(write_xlsx(book, folder.path / "book.xlsx"), std::invalid_argument);
 }
 
-TEST_CASE("rows are as tall as their merged text") {
+TEST_CASE("rows are as tall as their text") {
   Sheet sheet;
   sheet.column_widths = {20, 20};
-  const std::string words(95, 'n');  // at 1.05 letters a width less one: 41 letters a line over both columns
+  const std::string words(95, 'n');  // at 1.05 letters a width less one: 20 letters a line, 41 over both columns
   sheet.cells = {{0, 0, "title", Look::title, ""},
                  {1, 0, words, Look::wrapped, ""},
                  {2, 0, words, Look::warning, ""},
@@ -276,7 +276,7 @@ TEST_CASE("rows are as tall as their merged text") {
   sheet.merges = {{2, 0, 1}};
   sheet.row_heights = {{4, 60.0}};
   const std::vector<std::pair<std::uint32_t, double>> wanted = {
-      {0, 24.0}, {2, 15.75 + 2 * 12.75}, {3, 15.75}, {4, 60.0}};  // row 1 fits itself
+      {0, 24.0}, {1, 15.75 + 4 * 12.75}, {2, 15.75 + 2 * 12.75}, {3, 15.75}, {4, 60.0}};
   CHECK((row_heights(sheet) == wanted));
 }
 
