@@ -10,9 +10,12 @@ namespace {
 
 using JointsById = std::unordered_map<std::string_view, std::size_t>;  // position within the weldment
 
-void refuse_unknown_joint(JobDraft& draft, const Weldment& weldment, const Word& word) {
+/// The nearest id is sought for the first few only: against a long list each search costs.
+void refuse_unknown_joint(JobDraft& draft, const Weldment& weldment, const Word& word, std::size_t refused_before) {
+  constexpr std::size_t with_hint = 20;
   std::vector<std::string_view> ids;
-  for (std::size_t i = 0; i < weldment.joint_count; ++i) ids.push_back(draft.job.joints[weldment.first_joint + i].id);
+  for (std::size_t i = 0; i < weldment.joint_count && refused_before < with_hint; ++i)
+    ids.push_back(draft.job.joints[weldment.first_joint + i].id);
   refuse_unknown(draft.diagnostics, word, "joint", ids);
 }
 
@@ -30,12 +33,13 @@ void resolve_precedence(JobDraft& draft, const WeldmentText& text, const Weldmen
   for (std::size_t i = 0; i < weldment.joint_count; ++i)
     by_id.emplace(draft.job.joints[weldment.first_joint + i].id, i);
   std::vector<Edge> edges;
+  std::size_t refused = 0;
   for (std::size_t i = 0; i < text.joints.size(); ++i) {
     for (const Word& word : text.joints[i].after) {
       if (const auto found = by_id.find(word.text); found != by_id.end())
         edges.emplace_back(found->second, i);
       else
-        refuse_unknown_joint(draft, weldment, word);
+        refuse_unknown_joint(draft, weldment, word, refused++);
     }
   }
   if (const std::vector<std::size_t> ring = find_cycle(weldment.joint_count, edges); !ring.empty())
