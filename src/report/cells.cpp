@@ -13,18 +13,6 @@ Sheet& sheet_named(std::vector<Sheet>& sheets, const std::string& name) {
 
 bool is_money(const Unit& unit) { return std::string_view(unit.word) == unit::money.word; }
 
-/// Bounds that an estimator's change has to keep: what a rerun would accept.
-Validation admitted(std::uint32_t row, std::uint16_t column, const Figure& figure) {
-  Validation v{row, column, 0, 1e6, false, {}};
-  if (figure.unit.si == 1 && figure.decimals == 0) {
-    v.whole = true;
-    v.minimum = 1;
-  }
-  if (&figure == &fig::sides) v.maximum = 2;
-  v.message = fmt::format("{}, {:g} to {:g} {}", figure.words, v.minimum, v.maximum, figure.unit.word);
-  return v;
-}
-
 void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const Label& label, double value,
                std::uint32_t row, std::uint16_t column) {
   const Figure& figure = *label.figure;
@@ -39,12 +27,27 @@ void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const La
     put_formula(sheet, row, column, {text, shown}, figure.decimals);
     return;
   }
-  const bool frozen = label.source < first_job_source || job.sources[label.source - first_job_source].frozen;
+  const JobSource* source = label.source >= first_job_source ? &job.sources[label.source - first_job_source] : nullptr;
+  const bool frozen = source == nullptr || source->frozen;
   put_number(sheet, row, column, shown, figure.decimals, frozen ? Look::frozen : Look::input);
-  if (!frozen) sheet.validations.push_back(admitted(row, column, figure));
+  if (frozen) return;
+  Validation rule = admitted(row, column, source->limits, figure.unit, figure.words);
+  const bool count = figure.decimals == 0 && figure.unit.si == 1;
+  if (count) rule.whole = true, rule.minimum = std::max(rule.minimum, 1.0);
+  sheet.validations.push_back(std::move(rule));
 }
 
 }  // namespace
+
+Validation admitted(std::uint32_t row, std::uint16_t column, const Limits& limits, const Unit& unit,
+                    std::string_view words) {
+  constexpr double step = 1e-3;  // of the shown unit: how near an end comes that is not allowed itself
+  Validation v{row, column, limits.low / unit.si, std::min(limits.high / unit.si, 1e6), false, {}};
+  if (limits.low_open) v.minimum += step;
+  if (limits.high_open) v.maximum -= step;
+  v.message = fmt::format("{}, {:g} to {:g}", words, v.minimum, v.maximum);
+  return v;
+}
 
 void put(Sheet& sheet, std::uint32_t row, std::uint16_t column, std::string text, Look look) {
   sheet.cells.push_back({row, column, std::move(text), look, {}});

@@ -37,6 +37,8 @@ std::string heading_of(const Figure&, const std::string& currency);
 std::string unit_word(const Unit&, const std::string& currency);
 /// `SUM(Labour!F5:F9)`.
 std::string sum_of(const std::string& sheet, std::uint16_t column, std::uint32_t first, std::uint32_t last);
+/// What a changed input has to keep, so that the sheet gives what a rerun would.
+Validation admitted(std::uint32_t row, std::uint16_t column, const Limits&, const Unit&, std::string_view words);
 /// A line of text over the first columns of the page.
 void put_wide(Sheet&, std::uint32_t row, const std::string& text, Look);
 /// Title and a line below it; every page begins so.

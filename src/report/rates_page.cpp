@@ -21,20 +21,6 @@ int decimals_of(double number) {
   return 4;
 }
 
-/// Bounds that keep formulas finite: shares stay under a whole where they must, the rest positive.
-Validation rate_bounds(std::uint32_t row, const RateSource& source) {
-  Validation v{row, RatesAt::value, 0, 1e6, false, fmt::format("{}, 0 or more", source.field)};
-  const bool divides = source.field.find("efficiency") != std::string::npos || source.field == "yield";
-  if (divides) v = {row, RatesAt::value, 1, 100, false, fmt::format("{}, 1 to 100 %", source.field)};
-  if (source.field == "margin") v = {row, RatesAt::value, 0, 94, false, "margin, 0 to 94 %"};
-  const bool speed = source.unit.word == unit::mm_per_min.word || source.unit.word == unit::m_per_min.word;
-  if (speed || source.field.find("pitch") != std::string::npos || source.field.find("area") != std::string::npos) {
-    v.minimum = 0.001;
-    v.message = fmt::format("{}, more than 0", source.field);
-  }
-  return v;
-}
-
 }  // namespace
 
 SharedCells rate_cells(const RateBook& book, const std::vector<SourceId>& used) {
@@ -74,7 +60,8 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
     put(sheet, row, RatesAt::what, source.field);
     put_number(sheet, row, RatesAt::value, in_unit(source), decimals_of(in_unit(source)),
                source.frozen ? Look::frozen : Look::input);
-    if (!source.frozen) sheet.validations.push_back(rate_bounds(row, source));
+    if (!source.frozen)
+      sheet.validations.push_back(admitted(row, RatesAt::value, source.limits, source.unit, source.field));
     put(sheet, row, RatesAt::unit_column, unit_word(source.unit, book.currency));
     put_number(sheet, row, RatesAt::original, in_unit(source), decimals_of(in_unit(source)));
     put_formula(

@@ -11,12 +11,16 @@ InheritedWord inherited(const DefaultLevels& levels, std::optional<Word> JointDe
 }
 
 SourceId add_job_source(JobDraft& draft, Place place) {
-  draft.job.sources.push_back({place, false});
+  draft.job.sources.push_back({place, false, {}});
   return first_job_source + static_cast<SourceId>(draft.job.sources.size() - 1);
 }
 
 void freeze(JobDraft& draft, const Sourced& number) {
   if (number.source >= first_job_source) draft.job.sources[number.source - first_job_source].frozen = true;
+}
+
+void limit(JobDraft& draft, const Sourced& number, const Limits& limits) {
+  if (number.source >= first_job_source) draft.job.sources[number.source - first_job_source].limits = limits;
 }
 
 Place place_of(const JobDraft& draft, const Sourced& number) {

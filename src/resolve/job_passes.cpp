@@ -94,6 +94,21 @@ void freeze_for_tacks(JobDraft& draft, const Joint& joint) {
   }
 }
 
+/// A filler needs a place to go: a square seam or an edge with neither gap nor cap takes no weld metal.
+void refuse_nothing_to_lay(JobDraft& draft, const JointText& text, const Joint& joint) {
+  const bool flat = joint.weld == WeldKind::square || joint.weld == WeldKind::edge;
+  const bool cap = joint.excess_height.si.value > 0 && (!given(joint.excess_width) || joint.excess_width.si.value > 0);
+  if (!flat || cap || joint.gap.si.value > 0) return;
+  for (const PassGroup& pass : joint.passes) {
+    const Procedure& procedure = draft.book.procedures[pass.procedure];
+    if (!procedure.filler) continue;
+    draft.diagnostics.error(text.place,
+                            fmt::format("no weld metal fits this joint, but procedure {} has a filler", procedure.name),
+                            "state a gap or an excess, or a procedure without filler");
+    return;
+  }
+}
+
 }  // namespace
 
 void resolve_passes(JobDraft& draft, const JointText& text, const DefaultLevels& levels, Joint& joint, bool complete) {
@@ -109,6 +124,7 @@ void resolve_passes(JobDraft& draft, const JointText& text, const DefaultLevels&
     choose(draft, text, process, joint);
   }
   freeze_for_tacks(draft, joint);
+  if (complete) refuse_nothing_to_lay(draft, text, joint);
   if (!complete || joint.choice.made_by_program) return;
   // A procedure named nearer to the joint than the process overrides it in silence.
   const std::size_t level = text.passes.empty() ? named.level : joint_level;

@@ -48,12 +48,16 @@ void resolve_line(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.outside_diameter = stated(draft, text.outside_diameter);
 }
 
+/// Line and pitch are bound to the element, so that one is locked; with gap_e the pitch is made of it besides.
 void resolve_pitch(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.pitch = stated(draft, text.pitch);
-  if (!text.gap_e) return;
-  // A number made of two: when the element changes on its own, the pitch has to be made again.
-  joint.pitch = {Sourced{text.element->value.si + text.gap_e->value.si, add_job_source(draft, text.gap_e->place)}};
+  if (text.gap_e)
+    joint.pitch = {Sourced{text.element->value.si + text.gap_e->value.si, add_job_source(draft, text.gap_e->place)}};
+  const double element = joint.element.si.value;
   freeze(draft, joint.element.si);
+  limit(draft, joint.pitch.si, {element, 1e6, true, false});
+  limit(draft, joint.line.si, {element, 1e6, false, false});
+  limit(draft, joint.outside_diameter.si, {element / std::numbers::pi, 1e6, true, false});
 }
 
 void resolve_elements(JobDraft& draft, const JointText& text, Joint& joint) {
@@ -95,6 +99,7 @@ void resolve_fillet(JobDraft& draft, const JointText& text, Joint& joint) {
     draft.diagnostics.error(text.excess->place, "'excess' does not apply to a weld of kind fillet",
                             "state 'convexity' as a share of the section");
   joint.convexity = text.convexity ? stated(draft, text.convexity) : draft.book.allowances.convexity;
+  limit(draft, joint.convexity.si, {0, 1, false, false});
   if (!text.convexity)
     assume(draft, fmt::format("convexity of fillets {} of the section, from the rate book",
                               shown(joint.convexity.si.value, unit::percent)));
@@ -118,6 +123,7 @@ void resolve_other_than_fillet(JobDraft& draft, const JointText& text, Joint& jo
 void resolve_sizes(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.count = count_or_one(draft, text.count, text.place);
   joint.sides = count_or_one(draft, text.sides, text.place);
+  limit(draft, joint.sides.si, {1, 2, false, false});
   resolve_thickness(draft, text, joint);
   resolve_line(draft, text, joint);
   resolve_elements(draft, text, joint);

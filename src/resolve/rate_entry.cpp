@@ -8,9 +8,10 @@ namespace seambook {
 
 SourceId add_rate_source(RateEntry& entry, std::string_view field, double value, const Unit& unit, Place place,
                          bool frozen) {
-  RateSource source{entry.name, std::string(field), value, unit, place, Basis::assumption, {}, frozen};
+  RateSource source{entry.name, std::string(field), value, unit, place, Basis::assumption, {}, frozen, {}};
   source.basis = entry.evidence.basis.value_or(Basis::assumption);
   source.words = text_of(entry.evidence.source);
+  source.limits.low_open = value > 0;
   entry.draft.book.sources.push_back(std::move(source));
   return static_cast<SourceId>(entry.draft.book.sources.size() - 1);
 }
@@ -44,10 +45,16 @@ void check_limits(RateEntry& entry, std::string_view field, double value, const 
   entry.draft.diagnostics.error(place, fmt::format("{} is {}", field, shown(value, unit)), rule);
 }
 
+void limit(RateEntry& entry, SourceId source, const Limits& limits) {
+  if (source != no_source) entry.draft.book.sources[source].limits = limits;
+}
+
 Known<dim::ratio> known_within(RateEntry& entry, const Maybe<dim::ratio>& written, std::string_view field,
                                const Limits& limits) {
   if (written) check_limits(entry, field, written->value.si, unit::percent, written->place, limits);
-  return known(entry, written, field, unit::percent);
+  const Known<dim::ratio> share = known(entry, written, field, unit::percent);
+  limit(entry, share.si.source, limits);
+  return share;
 }
 
 Known<dim::ratio> needed_within(RateEntry& entry, const Maybe<dim::ratio>& written, std::string_view field,

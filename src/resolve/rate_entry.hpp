@@ -25,12 +25,6 @@ struct RateEntry {
   const Evidence& evidence;
 };
 
-/// Limits that a share must keep; an end that is not allowed itself is open.
-struct Limits {
-  double low = 0, high = 0;
-  bool low_open = false, high_open = false;
-};
-
 SourceId add_rate_source(RateEntry&, std::string_view field, double value, const Unit&, Place, bool frozen);
 /// `base metal S235 has no density`, at the entry; silent when the entry was misread.
 void refuse_missing(RateEntry&, std::string_view field, std::string hint = {});
@@ -60,6 +54,9 @@ Known<D> needed(RateEntry& entry, const Maybe<D>& written, std::string_view fiel
   if (!written) refuse_missing(entry, field);
   return known(entry, written, field, unit, effect);
 }
+
+/// What the sheet admits for a number: the same as here.
+void limit(RateEntry&, SourceId, const Limits&);
 
 Known<dim::ratio> needed_within(RateEntry&, const Maybe<dim::ratio>&, std::string_view field, const Limits&);
 Known<dim::ratio> known_within(RateEntry&, const Maybe<dim::ratio>&, std::string_view field, const Limits&);

@@ -55,7 +55,8 @@ void resolve_fillers(RateDraft& draft, const RateText& text) {
     RateEntry entry{draft, "filler " + filler.name, written.place, written.evidence};
     filler.classification = text_of(written.classification);
     filler.form = find_form(draft, written.form);
-    filler.diameter = needed(entry, written.diameter, "diameter", unit::mm);
+    filler.diameter =
+        needed(entry, written.diameter, "diameter", unit::mm, Effect::frozen);  // the feed set-up hangs on it
     filler.density = needed(entry, written.density, "density", unit::g_per_cm3);
     filler.price = needed(entry, written.price, "price", unit::money_per_kg);
     if (written.pack) filler.pack = written.pack->value;
@@ -81,9 +82,9 @@ void resolve_preparations(RateDraft& draft, const RateText& text) {
     Preparation preparation{*weld, written.thickness->low.value, written.thickness->high.value, {}, {}, {}};
     entry.name = fmt::format("preparation {} {} to {}", weld_word(*weld), shown(preparation.from, unit::mm),
                              shown(preparation.to, unit::mm));
-    preparation.groove_angle = known(entry, written.groove_angle, "groove angle", unit::degree);
+    preparation.groove_angle = known(entry, written.groove_angle, "groove angle", unit::degree, Effect::frozen);
     preparation.gap = known(entry, written.gap, "gap", unit::mm);
-    preparation.root_face = known(entry, written.root_face, "root face", unit::mm);
+    preparation.root_face = known(entry, written.root_face, "root face", unit::mm, Effect::frozen);
     draft.book.preparations.push_back(preparation);
   }
 }

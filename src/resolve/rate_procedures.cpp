@@ -35,8 +35,9 @@ void resolve_travel(RateEntry& entry, const ProcedureText& text, Procedure& proc
   procedure.travel_low = procedure.travel_high = procedure.travel_speed;
   if (!text.travel_range) return;
   const Maybe<dim::speed> low = text.travel_range->low, high = text.travel_range->high;
-  procedure.travel_low = known(entry, low, "lowest travel speed", unit::mm_per_min);
-  procedure.travel_high = known(entry, high, "highest travel speed", unit::mm_per_min);
+  procedure.travel_low = known(entry, low, "lowest travel speed", unit::mm_per_min, Effect::frozen);
+  procedure.travel_high = known(entry, high, "highest travel speed", unit::mm_per_min, Effect::frozen);
+  limit(entry, procedure.travel_speed.si.source, {low->value.si, high->value.si, false, false});
   if (text.travel_speed && (text.travel_speed->value < low->value || text.travel_speed->value > high->value)) {
     entry.draft.diagnostics.error(
         text.travel_speed->place,

@@ -14,6 +14,12 @@ namespace seambook {
 template <Dim D>
 using Known = Quantity<D, Sourced>;
 
+/// The values a number may take; an end that is not allowed itself is open. In SI.
+struct Limits {
+  double low = 0, high = 1e9;
+  bool low_open = true, high_open = false;
+};
+
 /// One number of the rate book.
 struct RateSource {
   std::string entry, field;  // `procedure CG-F5`, `travel speed`
@@ -23,12 +29,14 @@ struct RateSource {
   Basis basis = Basis::assumption;
   std::string words;    // what it rests on
   bool frozen = false;  // changing it can choose another procedure or order: shown locked
+  Limits limits;        // what resolving again would accept
 };
 
 /// One number of the job.
 struct JobSource {
   Place place;
   bool frozen = false;  // see RateSource
+  Limits limits;
 };
 
 inline constexpr SourceId first_job_source = 1u << 24;
