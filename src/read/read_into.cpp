@@ -56,7 +56,7 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<Whole>& into) {
   const FieldInfo entry = one_of(info, Shape::count);
   const auto add = [&](Value item) {
-    if (std::optional<Whole> whole = whole_at(reading, item, entry)) into.push_back(std::move(*whole));
+    if (std::optional<Whole> whole = whole_at(reading, item, entry)) into.push_back(*whole);
   };
   if (value.kind() == Kind::scalar) return add(value);
   for (const Value item : entries_of(reading, value, info)) add(item);

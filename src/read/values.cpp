@@ -75,7 +75,7 @@ std::string near_or_all(std::string_view word, std::span<const std::string_view>
 
 }  // namespace
 
-void refuse_value(Reading& reading, Place place, const FieldInfo& info, std::string problem, std::string hint) {
+void refuse_value(Reading& reading, Place place, const FieldInfo& info, const std::string& problem, std::string hint) {
   reading.diagnostics.error(place, in_quotes(info.key) + ": " + problem, std::move(hint));
 }
 
@@ -160,7 +160,7 @@ std::optional<Whole> whole_at(Reading& reading, Value value, const FieldInfo& in
   const std::int64_t least = info.may_be_zero ? 0 : 1;
   if (read.count && *read.count >= least && *read.count <= info.most) return Whole{*read.count, value.place()};
   if (!read.count)
-    refuse_value(reading, value.place(), info, std::move(read.problem), std::move(read.hint));
+    refuse_value(reading, value.place(), info, read.problem, std::move(read.hint));
   else
     reading.diagnostics.error(
         value.place(), in_quotes(info.key) + (*read.count < least ? " must be at least " + std::to_string(least)
@@ -180,7 +180,7 @@ std::optional<WrittenDate> date_at(Reading& reading, Value value, const FieldInf
   if (!expect_kind(reading, value, info, Kind::scalar)) return std::nullopt;
   DateRead read = read_date(value.text());
   if (read.date) return WrittenDate{*read.date, value.place()};
-  refuse_value(reading, value.place(), info, std::move(read.problem), std::move(read.hint));
+  refuse_value(reading, value.place(), info, read.problem, std::move(read.hint));
   return std::nullopt;
 }
 
@@ -200,7 +200,7 @@ std::optional<Amount> amount_of(Reading& reading, std::string_view text, Place p
   if (read.amount)
     reading.diagnostics.error(place, in_quotes(info.key) + " must be more than 0");
   else
-    refuse_value(reading, place, info, std::move(read.problem), std::move(read.hint));
+    refuse_value(reading, place, info, read.problem, std::move(read.hint));
   return std::nullopt;
 }
 

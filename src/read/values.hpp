@@ -15,7 +15,7 @@ struct Reading {
 };
 
 /// `'leg': unknown unit 'mn'; did you mean 'mm'?`
-void refuse_value(Reading&, Place, const FieldInfo&, std::string problem, std::string hint);
+void refuse_value(Reading&, Place, const FieldInfo&, const std::string& problem, std::string hint);
 /// `'leg' must be a length, not a list`; the hint says what the field is.
 void refuse_kind(Reading&, Value, const FieldInfo&);
 /// Complains of a kind other than `kind`, and of a list or map with nothing in it.
