@@ -50,7 +50,7 @@ const Attributes& needs_at(const View& view, std::size_t step) {
 std::string unchanged_words(const View& view, std::size_t step) {
   const std::string setup = setup_words(view, needs_at(view, step));
   if (setup.empty()) return "needs no set-up";
-  if (step > 0 && needs_at(view, step) == needs_at(view, step - 1)) return "same set-up as before: " + setup;
+  if (step > 0 && needs_at(view, step) == needs_at(view, step - 1)) return "same set-up as before";
   return (step == 0 ? "mounted at the start: " : "mounted already: ") + setup;
 }
 

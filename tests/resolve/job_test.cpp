@@ -120,13 +120,18 @@ TEST_CASE("one change of the bracket resolves as expected") {
   }
 }
 
-TEST_CASE("a gap between weld elements becomes a pitch and the element is locked") {
+TEST_CASE("a gap between weld elements becomes a pitch and line and pitch keep clear of the element") {
   const test::LoadedJob loaded = bracket_with("pitch: 150 mm", "gap_e: 110 mm");
   REQUIRE(loaded.job);
   const Joint& joint = loaded.job->joints[2];
   CHECK(joint.pitch.si.value == doctest::Approx(0.150));
   CHECK(is_frozen(*loaded.job, joint.element.si));
-  CHECK_FALSE(is_frozen(*test::load_job("bracket.yaml").job, joint.element.si));
+  const auto limits = [&](const Sourced& number) {
+    return loaded.job->sources[number.source - first_job_source].limits;
+  };
+  CHECK(limits(joint.pitch.si).low == doctest::Approx(0.040));
+  CHECK(limits(joint.pitch.si).low_open);
+  CHECK(limits(joint.line.si).low == doctest::Approx(0.040));
 }
 
 TEST_CASE("what can choose another procedure or preparation is locked") {

@@ -34,7 +34,7 @@ TEST_CASE("stainless first: reasons say what is set up and which way round is ch
       "set up process 135, cleanliness stainless: swap torch, swap gas (7.5 min); cleanliness stainless before carbon: "
       "0 "
       "min that way round, not 35 min\n"
-      "same set-up as before: process 135, cleanliness stainless\n"
+      "same set-up as before\n"
       "change cleanliness stainless -> carbon: calls no change task (0 min); the cleanliness stainless work is done\n");
 }
 
