@@ -17,18 +17,18 @@ std::vector<std::string> choices(const Job& job) {
   std::vector<std::string> lines;
   for (const Joint& joint : job.joints) {
     if (joint.choice.words.empty()) continue;
-    std::string line = joint.choice.words;
-    lines.push_back(fmt::format("{}/{}: {}", job.weldments[joint.weldment].name, joint.id, line));
+    lines.push_back(fmt::format("{}/{}: {}", job.weldments[joint.weldment].name, joint.id, joint.choice.words));
   }
   return lines;
 }
 
 }  // namespace
 
-Sheet notes_page(const RateBook&, const Job& job, const Quote& quote) {
+Sheet notes_page(const Job& job, const Quote& quote) {
   Sheet sheet;
   sheet.name = "Notes";
-  put_title(sheet, "Cautions, assumptions, choices", "what this quote takes for granted; read before it goes out");
+  put(sheet, 0, 0, "Cautions, assumptions, choices", Look::title);
+  put(sheet, 1, 0, "What this quote takes for granted; read before it goes out.", Look::note);
   std::uint32_t row = 3;
   put_section(sheet, row, "Cautions", quote.cautions, Look::wrapped);
   put_section(sheet, row, "Procedures chosen by the program", choices(job), Look::wrapped);

@@ -5,6 +5,6 @@
 
 namespace seambook {
 
-Sheet notes_page(const RateBook&, const Job&, const Quote&);
+Sheet notes_page(const Job&, const Quote&);
 
 }  // namespace seambook

@@ -6,7 +6,7 @@
 
 #include "quote/quote.hpp"
 #include "report/cells.hpp"
-#include "report/sequence_page.hpp"
+#include "report/set_up_words.hpp"
 
 namespace seambook {
 namespace {
@@ -72,13 +72,7 @@ void put_totals(Sheet& sheet, std::uint32_t row, const StationWork& at, double f
     const std::string text = fmt::format("SUM({}:{})", cell_name(first, column), cell_name(row - 1, column));
     put_formula(sheet, row, column, {text, value}, decimals, Look::total);
   }
-  const Sequence& s = at.sequence;
-  put_wide(sheet, row + 1,
-           fmt::format("Set-ups {:.0f} min; {}; the order in the files{} takes {:.0f} min.", s.change_total.si / 60,
-                       s.proved ? std::string("no order takes less (proved)")
-                                : fmt::format("no order takes less than {:.0f} min (not proved best)", s.bound.si / 60),
-                       s.file_order_allowed ? "" : ", put right where it breaks 'after',", s.file_order_total.si / 60),
-           Look::note);
+  put_wide(sheet, row + 1, set_up_verdict(set_up_totals(at.sequence)), Look::note);
 }
 
 Sheet station_sheet(const RateBook& book, std::span<const Job> jobs, std::span<const Estimate> estimates,
@@ -106,7 +100,8 @@ Sheet station_sheet(const RateBook& book, std::span<const Job> jobs, std::span<c
 Sheet caution_sheet(const RateBook& book, std::span<const Job> jobs) {
   Sheet sheet;
   sheet.name = "Cautions";
-  put_title(sheet, "Cautions", "for the processes of these jobs");
+  put(sheet, 0, 0, "Cautions", Look::title);
+  put(sheet, 1, 0, "For the processes of these jobs.", Look::note);
   std::vector<std::string> lines;
   for (const Job& job : jobs) {
     for (const std::string& line : cautions(book, job)) {

@@ -41,7 +41,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   workbook.sheets.push_back(std::move(weldments.sheet));
   workbook.sheets.push_back(std::move(sequence.sheet));
   workbook.sheets.push_back(rates_page(book, used));
-  workbook.sheets.push_back(notes_page(book, job, quote));
+  workbook.sheets.push_back(notes_page(job, quote));
   for (Sheet& sheet : workbook.sheets) {
     if (sheet.header.empty()) sheet.header = fmt::format("{} {}", workbook.title, iso(quote.date));
     if (sheet.footer.empty()) sheet.footer = sheet.name;

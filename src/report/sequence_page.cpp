@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "quote/lift.hpp"
+#include "report/set_up_words.hpp"
 
 namespace seambook {
 namespace {
@@ -30,25 +31,7 @@ void put_headings(SequencePage& page, const std::string& currency) {
   sheet.landscape = true;
 }
 
-/// Set-up minutes of a lot, the bound, and what the order in the file would take.
-std::string summary(const RateBook& book, const StationWork& at) {
-  const Sequence& s = at.sequence;
-  const double mine = s.change_total.si / 60;
-  std::string text = fmt::format("{}: {:.0f} min of set-ups a lot; ", book.stations[at.station].name, mine);
-  text += s.proved ? "no order takes less (proved)"
-                   : fmt::format("no order takes less than {:.0f} min (not proved best)", s.bound.si / 60);
-  text += fmt::format("; the order in the file{} takes {:.0f} min.",
-                      s.file_order_allowed ? "" : ", put right where it breaks 'after',", s.file_order_total.si / 60);
-  return text;
-}
-
 }  // namespace
-
-std::string task_words(const SetupModel& model, const Change& change) {
-  std::string words;
-  for (const std::size_t task : change.tasks) words += (words.empty() ? "" : ", ") + model.tasks[task].name;
-  return words;
-}
 
 SequencePage sequence_page(const RateBook& book, const Job& job, const std::vector<StationWork>& work,
                            const Quote& quote, const SharedCells& shared) {
@@ -82,7 +65,11 @@ SequencePage sequence_page(const RateBook& book, const Job& job, const std::vect
   }
   std::swap(sheets[0], page.sheet);
   page.last_row = row - 1;
-  for (const StationWork& at : work) put_wide(page.sheet, ++row, summary(book, at), Look::note);
+  for (const StationWork& at : work) {
+    put_wide(page.sheet, ++row,
+             fmt::format("{}: {}, a lot", book.stations[at.station].name, set_up_verdict(set_up_totals(at.sequence))),
+             Look::note);
+  }
   return page;
 }
 

@@ -15,7 +15,5 @@ struct SequencePage {
 
 SequencePage sequence_page(const RateBook&, const Job&, const std::vector<StationWork>&, const Quote&,
                            const SharedCells&);
-/// `swap the gas, purge the gas line`.
-std::string task_words(const SetupModel&, const Change&);
 
 }  // namespace seambook

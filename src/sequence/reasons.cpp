@@ -56,17 +56,16 @@ std::string unchanged_words(const View& view, std::size_t step) {
 
 std::string change_words(const View& view, std::size_t step) {
   const Change& change = view.sequence.steps[step].change;
-  std::string changed, tasks;
+  std::string changed;
   for (const std::size_t a : change.attributes) {
     const std::string& to = view.problem.model.values[a][*needs_at(view, step).slots[a]];
     const auto from = stated(view.mounted, a);
     add_listed(changed, (from ? value_words(view, a, *from) + " -> " : view.problem.model.attributes[a] + " ") + to);
   }
-  for (const std::size_t task : change.tasks) add_listed(tasks, view.problem.model.tasks[task].name);
   const bool cold =
       step == 0 && view.mounted == Attributes{std::vector<std::optional<std::uint32_t>>(view.mounted.slots.size())};
-  if (tasks.empty()) tasks = "calls no change task";
-  return fmt::format("{} {}: {} ({})", cold ? "set up" : "change", changed, tasks, minutes(change.duration));
+  const std::string takes = change.tasks.empty() ? "calls no change task" : minutes(change.duration);
+  return fmt::format("{} {} ({})", cold ? "set up" : "change", changed, takes);
 }
 
 /// What is left of the work that asked for the first attribute that gave way, and why it is not done now.
