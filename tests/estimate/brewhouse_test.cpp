@@ -1,5 +1,5 @@
-// The three orders of the invented brewhouse shop. Expected figures are plain sums by hand (weld length × passes / travel
-// speed; elements = floor((line - element)/pitch) + 1), computed outside the program from the joint lists.
+// The three orders of the invented brewhouse shop. Expected figures are plain sums by hand (weld length × passes /
+// travel speed; elements = floor((line - element)/pitch) + 1), computed outside the program from the joint lists.
 #include <doctest/doctest.h>
 
 #include <map>

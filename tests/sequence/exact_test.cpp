@@ -98,6 +98,22 @@ TEST_CASE("a late operation may be the cheaper way round") {
   CHECK(shop::order_of(found) == std::vector<std::size_t>{1, 0, 2});
 }
 
+TEST_CASE("work of one need is kept apart when each piece is a stepping stone of its own") {
+  // Between b and c straight is 100 either way, by way of a 1 + 1: b1 a1 c1 a2 b2 takes 4, both a together 102.
+  SequenceProblem problem;
+  problem.model.attributes = {"metal"};
+  problem.model.values = {{"a", "b", "c"}};
+  problem.model.tasks = {{"there", shop::minutes(100), 0, {1}, {2}, false},
+                         {"back", shop::minutes(100), 0, {2}, {1}, false},
+                         {"to a", shop::minutes(1), 0, {}, {0}, false},
+                         {"from a", shop::minutes(1), 0, {0}, {}, false}};
+  problem.operations = {{"a1", {{0}}}, {"a2", {{0}}}, {"b1", {{1}}}, {"c1", {{2}}}, {"b2", {{1}}}};
+  problem.precedence = {{2, 3}, {3, 4}};
+  const Sequence found = sequence(problem);
+  CHECK(found.change_total.si == 4 * 60);
+  CHECK(shop::order_of(found) == std::vector<std::size_t>{2, 0, 3, 1, 4});
+}
+
 TEST_CASE("naming the operations in another order keeps the minimum") {
   std::mt19937 random(4);
   for (int trial = 0; trial < 500; ++trial) {

@@ -29,13 +29,12 @@ std::string reasons(const Sequence& sequence) {
 TEST_CASE("stainless first: reasons say what is set up and which way round is cheaper") {
   SequenceProblem problem = bench();
   problem.operations = {{"J1", {{0, 0}}}, {"J2", {{0, 1}}}, {"J3", {{0, 1}}}};
-  CHECK(
-      reasons(sequence(problem)) ==
-      "set up process 135, cleanliness stainless (7.5 min); cleanliness stainless before carbon: "
-      "0 "
-      "min that way round, not 35 min\n"
-      "same set-up as before\n"
-      "change cleanliness stainless -> carbon (calls no change task); the cleanliness stainless work is done\n");
+  CHECK(reasons(sequence(problem)) ==
+        "set up process 135, cleanliness stainless (7.5 min); cleanliness stainless before carbon: "
+        "0 "
+        "min that way round, not 35 min\n"
+        "same set-up as before\n"
+        "change cleanliness stainless -> carbon (calls no change task); the cleanliness stainless work is done\n");
 }
 
 TEST_CASE("work that waits is named with what it waits for") {
