@@ -85,7 +85,8 @@ TEST_CASE("single and listed values of one key are both read") {
   CHECK(leg.pass_count->value == 1);
   CHECK(platform.weldments.at(0).bought.at(1).scaling == Scaling::once);
   CHECK(platform.weldments.at(0).bought.at(1).kind == BoughtKind::cutting);
-  const JointText& pipe = example_job("pipe-set.yaml").weldments.at(0).joints.at(0);
+  const JobText pipe_set = example_job("pipe-set.yaml");
+  const JointText& pipe = pipe_set.weldments.at(0).joints.at(0);
   CHECK(!pipe.pass_count);
   CHECK(pipe.passes.at(1).procedure.text == "ST-PC");
   CHECK(pipe.excess->height->value.si == doctest::Approx(0.0008));
