@@ -40,6 +40,16 @@ Order cheapest_start(MountedStates& mounted, const WorkNet& units) {
   return change_total(mounted, units, greedy) < change_total(mounted, units, as_in_file) ? greedy : as_in_file;
 }
 
+/// Units that may stand for each other take their places in the order of the file.
+Order twins_in_turn(const WorkNet& units, const Order& order) {
+  std::vector<Order> twins(order.size());
+  for (std::uint32_t u = 0; u < order.size(); ++u) twins[units.twin[u]].push_back(u);
+  std::vector<std::size_t> placed(order.size());
+  Order result;
+  for (const std::uint32_t u : order) result.push_back(twins[units.twin[u]][placed[units.twin[u]]++]);
+  return result;
+}
+
 FoundOrder find_order(const SequenceProblem& problem, const SearchBudget& budget) {
   const WorkNet net = work_net(problem);
   MountedStates mounted = mounted_states(problem);
@@ -62,7 +72,7 @@ FoundOrder find_order(const SequenceProblem& problem, const SearchBudget& budget
   if (!exact.proved) order = improved_order(mounted, units.net, order, bound, budget.moves - ahead);
   // Another order replaces the file's own only when it is cheaper.
   const bool gained = change_total(mounted, units.net, order) < change_total(mounted, net, in_file);
-  return {gained ? operations_of(units, order) : in_file, bound, exact.proved};
+  return {gained ? operations_of(units, twins_in_turn(units.net, order)) : in_file, bound, exact.proved};
 }
 
 }  // namespace

@@ -85,7 +85,7 @@ TEST_CASE("the total of an order carries unset attributes through") {
 TEST_CASE("random changes agree with the rule written a second time") {
   std::mt19937 random(11);
   int paid = 0;
-  for (int trial = 0; trial < 5000; ++trial) {
+  for (int trial = 0; trial < 2000; ++trial) {
     CAPTURE(trial);
     const shop::Kind kind{.attributes = 1 + random() % 4, .values = 3, .tasks = 1 + random() % 10};
     const SetupModel model = shop::random_model(random, kind);
@@ -96,5 +96,5 @@ TEST_CASE("random changes agree with the rule written a second time") {
     CHECK(change(model, mounted_after(mounted, needs), needs).duration.si == 0);
     paid += found.duration.si > 0 ? 1 : 0;
   }
-  CHECK(paid > 2000);
+  CHECK(paid > 800);
 }

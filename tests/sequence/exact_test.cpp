@@ -26,36 +26,36 @@ shop::Kind random_kind(std::mt19937& random) {
 TEST_CASE("the exact search gives the least of all permitted orders") {
   std::mt19937 random(1);
   int better_than_file = 0, broken_files = 0;
-  for (int trial = 0; trial < 3000; ++trial) {
+  for (int trial = 0; trial < 1500; ++trial) {
     CAPTURE(trial);
     const SequenceProblem problem = shop::random_problem(random, random_kind(random));
     const Sequence found = sequence(problem);
     CHECK(found.proved);
-    CHECK(found.change_total.si == doctest::Approx(shop::EveryOrder(problem).best));
+    CHECK(shop::is_the_least(problem, found.change_total));
     CHECK(found.bound == found.change_total);
     CHECK(found.file_order_total >= found.change_total);
     CHECK(violations(problem, shop::order_of(found)).empty());
     better_than_file += found.file_order_total > found.change_total ? 1 : 0;
     broken_files += found.file_order_allowed ? 0 : 1;
   }
-  CHECK(better_than_file > 1000);
-  CHECK(broken_files > 500);
+  CHECK(better_than_file > 500);
+  CHECK(broken_files > 250);
 }
 
 TEST_CASE("without improvement moves the exact search alone still finds the least") {
   std::mt19937 random(2);
-  for (int trial = 0; trial < 1000; ++trial) {
+  for (int trial = 0; trial < 700; ++trial) {
     CAPTURE(trial);
     const SequenceProblem problem = shop::random_problem(random, random_kind(random));
     const Sequence found = sequence(problem, {.states = 400'000, .moves = 0});
     CHECK(found.proved);
-    CHECK(found.change_total.si == doctest::Approx(shop::EveryOrder(problem).best));
+    CHECK(shop::is_the_least(problem, found.change_total));
   }
 }
 
 TEST_CASE("few values over many operations: returns and stepping stones are found") {
   std::mt19937 random(3);
-  for (int trial = 0; trial < 3000; ++trial) {
+  for (int trial = 0; trial < 1000; ++trial) {
     CAPTURE(trial);
     shop::Kind kind{
         .operations = 7, .attributes = 1 + random() % 2, .values = 3, .tasks = 9, .edges = 3 + random() % 6};
@@ -63,13 +63,13 @@ TEST_CASE("few values over many operations: returns and stepping stones are foun
     kind.shared_in_ten = 0;
     const SequenceProblem problem = shop::random_problem(random, kind);
     const Sequence found = sequence(problem, {.states = 400'000, .moves = 0});
-    CHECK(found.change_total.si == doctest::Approx(shop::EveryOrder(problem).best));
+    CHECK(shop::is_the_least(problem, found.change_total));
   }
 }
 
 TEST_CASE("tasks that several attributes call are paid once in the search too") {
   std::mt19937 random(6);
-  for (int trial = 0; trial < 3000; ++trial) {
+  for (int trial = 0; trial < 1000; ++trial) {
     CAPTURE(trial);
     shop::Kind kind{
         .operations = 7, .attributes = 2 + random() % 2, .values = 2, .tasks = 6, .edges = 3 + random() % 6};
@@ -77,7 +77,7 @@ TEST_CASE("tasks that several attributes call are paid once in the search too") 
     kind.shared_in_ten = 7;
     const SequenceProblem problem = shop::random_problem(random, kind);
     const Sequence found = sequence(problem, {.states = 400'000, .moves = 0});
-    CHECK(found.change_total.si == doctest::Approx(shop::EveryOrder(problem).best));
+    CHECK(shop::is_the_least(problem, found.change_total));
   }
 }
 
@@ -116,7 +116,7 @@ TEST_CASE("work of one need is kept apart when each piece is a stepping stone of
 
 TEST_CASE("naming the operations in another order keeps the minimum") {
   std::mt19937 random(4);
-  for (int trial = 0; trial < 500; ++trial) {
+  for (int trial = 0; trial < 150; ++trial) {
     CAPTURE(trial);
     const SequenceProblem problem = shop::random_problem(random, {.operations = 9, .edges = 5});
     std::vector<std::size_t> place(problem.operations.size());
@@ -132,7 +132,7 @@ TEST_CASE("naming the operations in another order keeps the minimum") {
 TEST_CASE("more precedence never lowers the minimum") {
   std::mt19937 random(5);
   int raised = 0;
-  for (int trial = 0; trial < 500; ++trial) {
+  for (int trial = 0; trial < 150; ++trial) {
     CAPTURE(trial);
     SequenceProblem problem = shop::random_problem(random, {.operations = 10, .edges = 12});
     const SequenceProblem full = problem;
@@ -141,5 +141,5 @@ TEST_CASE("more precedence never lowers the minimum") {
     CHECK(loose <= tight);
     raised += loose < tight ? 1 : 0;
   }
-  CHECK(raised > 50);
+  CHECK(raised > 20);
 }

@@ -8,7 +8,7 @@ using namespace seambook;
 TEST_CASE("small budgets: valid orders and bounds never above the minimum") {
   std::mt19937 random(31);
   int open = 0, met = 0;
-  for (int trial = 0; trial < 1500; ++trial) {
+  for (int trial = 0; trial < 500; ++trial) {
     CAPTURE(trial);
     const SequenceProblem problem = shop::random_problem(random, {.operations = 8,
                                                                   .attributes = 1 + random() % 4,
@@ -27,14 +27,14 @@ TEST_CASE("small budgets: valid orders and bounds never above the minimum") {
     open += found.proved ? 0 : 1;
     met += !found.proved && found.change_total.si <= least ? 1 : 0;
   }
-  CHECK(open > 300);
-  CHECK(met > 30);
+  CHECK(open > 100);
+  CHECK(met > 10);
 }
 
 TEST_CASE("the improvement search alone comes close to the minimum") {
   std::mt19937 random(32);
   double least = 0, found = 0, file = 0;
-  for (int trial = 0; trial < 60; ++trial) {
+  for (int trial = 0; trial < 20; ++trial) {
     const SequenceProblem problem = shop::random_problem(random, {.operations = 12, .edges = 6});
     const Sequence best = sequence(problem);
     REQUIRE(best.proved);
@@ -49,7 +49,7 @@ TEST_CASE("the improvement search alone comes close to the minimum") {
 
 TEST_CASE("the same input gives the same bytes") {
   std::mt19937 random(33);
-  for (int trial = 0; trial < 40; ++trial) {
+  for (int trial = 0; trial < 10; ++trial) {
     CAPTURE(trial);
     const SequenceProblem problem = shop::random_problem(random, {.operations = 30, .tasks = 12, .edges = 20});
     const SearchBudget budget{.states = 500, .moves = 3000};

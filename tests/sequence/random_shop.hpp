@@ -90,13 +90,16 @@ inline double change_seconds(const SetupModel& model, const Attributes& mounted,
   return total;
 }
 
-/// The minimum over every permitted order, by trying them all (but for the rest of an order that is dear already).
+/// The least change time below `limit` over every permitted order, by trying them all; the rest of an order that is too
+/// dear already is left out. `limit` when no order takes less.
 struct EveryOrder {
   const SequenceProblem& problem;
   std::vector<bool> done;
-  double best = 1e18;
+  double best;
 
-  explicit EveryOrder(const SequenceProblem& p) : problem(p), done(p.operations.size()) { go_on(0, p.start, 0); }
+  EveryOrder(const SequenceProblem& p, double limit) : problem(p), done(p.operations.size()), best(limit) {
+    go_on(0, p.start, 0);
+  }
 
   void go_on(std::size_t count, const Attributes& mounted, double spent) {
     if (spent >= best) return;
@@ -116,6 +119,11 @@ struct EveryOrder {
     }
   }
 };
+
+/// Whether the total is the least that any order takes: one takes it, none takes less. Durations are whole minutes.
+inline bool is_the_least(const SequenceProblem& problem, Time<> total) {
+  return EveryOrder(problem, total.si + 1).best == total.si;
+}
 
 inline std::vector<std::size_t> order_of(const Sequence& sequence) {
   std::vector<std::size_t> order;
