@@ -21,7 +21,8 @@ void put_prices(Sheet& sheet, std::uint32_t& row, const RateBook& book, const Qu
   const auto money = [&](const char* words) { return fmt::format("{} ({})", words, book.currency); };
   const std::vector<std::string> headings = {"quantity", money("unit price"), money("pieces"), money("one-offs"),
                                              money("total")};
-  for (std::uint16_t c = 0; c < headings.size(); ++c) put(sheet, row, c, headings[c], Look::heading);
+  std::uint16_t at = 0;
+  for (const std::string& heading : headings) put(sheet, row, at++, heading, Look::heading);
   sheet.repeat_rows = {row, row};
   for (std::uint32_t q = 0; q < quote.prices.size(); ++q) {
     ++row;

@@ -38,13 +38,14 @@ Side side_of_text(const Cell& cell) { return cell.column == 0 ? Side::left : Sid
 std::vector<Side> sides(const Sheet& sheet, const Order& order) {
   std::vector<Side> result(sheet.cells.size());
   std::vector<bool> number_below;
-  for (auto at = order.rbegin(); at != order.rend(); ++at) {
-    const Cell& cell = sheet.cells[*at];
+  for (std::size_t k = order.size(); k-- > 0;) {
+    const auto at = order[k];
+    const Cell& cell = sheet.cells[at];
     if (cell.column >= number_below.size()) number_below.resize(cell.column + 1U);
     const bool blank = std::holds_alternative<std::monostate>(cell.content), heading = cell.look == Look::heading;
     if (!blank && !heading) number_below[cell.column] = stands_right(cell);
     const bool at_right = heading ? number_below[cell.column] : stands_right(cell);
-    result[*at] = at_right ? Side::right : side_of_text(cell);
+    result[at] = at_right ? Side::right : side_of_text(cell);
   }
   return result;
 }

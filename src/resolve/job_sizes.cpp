@@ -16,10 +16,10 @@ double line_length(const Joint& joint) {
 
 template <Dim D>
 void refuse_where_it_does_not_apply(JobDraft& draft, const Maybe<D>& written, std::string_view key, WeldKind weld,
-                                    std::string hint = {}) {
+                                    const std::string& hint = {}) {
   if (written)
-    draft.diagnostics.error(
-        written->place, fmt::format("'{}' does not apply to a weld of kind {}", key, weld_word(weld)), std::move(hint));
+    draft.diagnostics.error(written->place,
+                            fmt::format("'{}' does not apply to a weld of kind {}", key, weld_word(weld)), hint);
 }
 
 void refuse_gap_not_built(JobDraft& draft, const JointText& text, WeldKind weld) {

@@ -28,6 +28,7 @@ std::string text_of(const std::optional<Word>& word) { return word ? word->text 
 
 std::vector<std::string> texts_of(const std::vector<Word>& words) {
   std::vector<std::string> texts;
+  texts.reserve(words.size());
   for (const Word& word : words) texts.push_back(word.text);
   return texts;
 }

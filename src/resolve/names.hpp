@@ -20,6 +20,7 @@ std::optional<std::size_t> find_name(Diagnostics& diagnostics, const std::vector
   for (std::size_t i = 0; i < entries.size(); ++i)
     if (entries[i].*name == word.text) return i;
   std::vector<std::string_view> known;
+  known.reserve(entries.size());
   for (const Entry& entry : entries) known.push_back(entry.*name);
   refuse_unknown(diagnostics, word, kind, known);
   return std::nullopt;

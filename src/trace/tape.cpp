@@ -37,71 +37,65 @@ std::vector<bool> read_nodes(const Tape& tape) {
   return read;
 }
 
+namespace {
+
+/// Hands what a node has received, `d`, on to its operands.
+void pass_on(const Tape& tape, const TapeNode& n, double d, std::vector<double>& adjoint) {
+  const auto value = [&](int k) { return tape.nodes[n.operands[k]].value; };
+  const auto pass = [&](int k, double slope) { adjoint[n.operands[k]] += d * slope; };
+  switch (n.op) {
+    case Op::constant:
+    case Op::input:
+    case Op::whole_up:
+    case Op::whole_down:
+      return;
+    case Op::named:
+    case Op::round_decimal:
+      return pass(0, 1);
+    case Op::add:
+      pass(0, 1);
+      return pass(1, 1);
+    case Op::subtract:
+      pass(0, 1);
+      return pass(1, -1);
+    case Op::multiply:
+      pass(0, value(1));
+      return pass(1, value(0));
+    case Op::divide:
+      pass(0, 1 / value(1));
+      return pass(1, -n.value / value(1));
+    case Op::least:
+      return pass(value(1) < value(0) ? 1 : 0, 1);
+    case Op::greatest:
+      return pass(value(0) < value(1) ? 1 : 0, 1);
+    case Op::select_less:
+      return pass(value(0) < value(1) ? 2 : 3, 1);
+    case Op::root:
+      return pass(0, n.value > 0 ? 0.5 / n.value : 0);
+    case Op::power:
+      return pass(0, value(1) * std::pow(value(0), value(1) - 1));
+    case Op::exponential:
+      return pass(0, n.value);
+    case Op::logarithm:
+      return pass(0, 1 / value(0));
+    case Op::sine:
+      return pass(0, std::cos(value(0)));
+    case Op::cosine:
+      return pass(0, -std::sin(value(0)));
+    case Op::tangent:
+      return pass(0, 1 + n.value * n.value);
+    case Op::hyperbolic_tangent:
+      return pass(0, 1 - n.value * n.value);
+  }
+}
+
+}  // namespace
+
 std::vector<double> sweep(const Tape& tape, const std::vector<Seed>& seeds) {
   std::vector<double> adjoint(tape.nodes.size(), 0.0);
   for (const Seed& seed : seeds) adjoint[seed.node] += seed.weight;
   for (std::size_t i = tape.nodes.size(); i-- > 0;) {
-    const double d = adjoint[i];
-    if (d == 0) continue;
-    const TapeNode& n = tape.nodes[i];
-    const auto value = [&](int k) { return tape.nodes[n.operands[k]].value; };
-    const auto pass = [&](int k, double slope) { adjoint[n.operands[k]] += d * slope; };
-    switch (n.op) {
-      case Op::constant:
-      case Op::input:
-      case Op::whole_up:
-      case Op::whole_down:
-        break;
-      case Op::named:
-      case Op::round_decimal:
-        pass(0, 1);
-        break;
-      case Op::add:
-        pass(0, 1), pass(1, 1);
-        break;
-      case Op::subtract:
-        pass(0, 1), pass(1, -1);
-        break;
-      case Op::multiply:
-        pass(0, value(1)), pass(1, value(0));
-        break;
-      case Op::divide:
-        pass(0, 1 / value(1)), pass(1, -n.value / value(1));
-        break;
-      case Op::least:
-        pass(value(1) < value(0) ? 1 : 0, 1);
-        break;
-      case Op::greatest:
-        pass(value(0) < value(1) ? 1 : 0, 1);
-        break;
-      case Op::select_less:
-        pass(value(0) < value(1) ? 2 : 3, 1);
-        break;
-      case Op::root:
-        pass(0, n.value > 0 ? 0.5 / n.value : 0);
-        break;
-      case Op::power:
-        pass(0, value(1) * std::pow(value(0), value(1) - 1));
-        break;
-      case Op::exponential:
-        pass(0, n.value);
-        break;
-      case Op::logarithm:
-        pass(0, 1 / value(0));
-        break;
-      case Op::sine:
-        pass(0, std::cos(value(0)));
-        break;
-      case Op::cosine:
-        pass(0, -std::sin(value(0)));
-        break;
-      case Op::tangent:
-        pass(0, 1 + n.value * n.value);
-        break;
-      case Op::hyperbolic_tangent:
-        pass(0, 1 - n.value * n.value);
-        break;
-    }
+    if (adjoint[i] != 0) pass_on(tape, tape.nodes[i], adjoint[i], adjoint);
   }
   return adjoint;
 }
