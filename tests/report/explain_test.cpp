@@ -7,7 +7,7 @@
 #include <fstream>
 #include <iterator>
 
-#include "arithmetic.hpp"
+#include "../trace/evaluate.hpp"
 #include "quote/lift.hpp"
 #include "quote/quote.hpp"
 #include "report/explain_job.hpp"
@@ -57,7 +57,7 @@ std::size_t check_steps(const Working& working) {
     CAPTURE(step.formula);
     CAPTURE(step.numbers);
     const double result = std::strtod(step.result.c_str(), nullptr);
-    CHECK(Arithmetic(step.numbers).result() == doctest::Approx(result).epsilon(1e-7).scale(1e-3));
+    CHECK(evaluate::formula(step.numbers, {}) == doctest::Approx(result).epsilon(1e-7).scale(1e-3));
   }
   return working.steps.size();
 }
@@ -68,13 +68,13 @@ const char* const example_jobs[] = {"bracket.yaml", "brewhouse-platform.yaml", "
 }  // namespace
 
 TEST_CASE("the arithmetic of the check itself") {
-  CHECK(Arithmetic("5*5/2*(1+0.1)").result() == doctest::Approx(13.75));
-  CHECK(Arithmetic("2-3-4").result() == -5);
-  CHECK(Arithmetic("2^3*2").result() == 16);
-  CHECK(Arithmetic("IF(1<2,MIN(7,8),9)").result() == 7);
-  CHECK(Arithmetic("ROUNDUP(6*0.999999999,0)+INT(2.9)+ROUND(1.005,2)").result() == doctest::Approx(9.01));
-  CHECK(Arithmetic("TAN(RADIANS(90/2))").result() == doctest::Approx(1));
-  CHECK_THROWS_AS(Arithmetic("1+leg").result(), std::runtime_error);
+  CHECK(evaluate::formula("5*5/2*(1+0.1)", {}) == doctest::Approx(13.75));
+  CHECK(evaluate::formula("2-3-4", {}) == -5);
+  CHECK(evaluate::formula("2^3*2", {}) == 16);
+  CHECK(evaluate::formula("IF(1<2,MIN(7,8),9)", {}) == 7);
+  CHECK(evaluate::formula("ROUNDUP(6*0.999999999,0)+INT(2.9)+ROUND(1.005,2)", {}) == doctest::Approx(9.01));
+  CHECK(evaluate::formula("TAN(RADIANS(90/2))", {}) == doctest::Approx(1));
+  CHECK_THROWS_AS(evaluate::formula("1+leg", {}), std::runtime_error);
 }
 
 TEST_CASE("a leg of 5 mm with a tenth of convexity is worked to 13.75 mm2") {
