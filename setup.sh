@@ -107,7 +107,7 @@ demo() {
 run_tests() {
   install_missing "${build_packages[@]}" "${test_packages[@]}"
   local preset
-  for preset in dev release; do
+  for preset in sanitize release; do
     build_preset "$preset"
     echo "tests of the $preset build"
     ctest --preset "$preset"
