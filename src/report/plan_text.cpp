@@ -15,20 +15,19 @@ double in_minutes(Time<> time) { return time.si / unit::min.si; }
 
 TextTable station_table(const PlannedWork& plan, const StationWork& at) {
   TextTable table;
-  table.headings = {"no.", "operation", "set-up before it", "set-up min", "floor min", "why here"};
-  table.right_aligned = {true, false, false, true, true, false};
+  table.headings = {"no.", "operation", "set-up min", "floor min", "set-up before it", "why here"};
+  table.right_aligned = {true, false, true, true, false, false};
   double floor = 0;
   for (std::size_t k = 0; k < at.sequence.steps.size(); ++k) {
     const Step& step = at.sequence.steps[k];
     const double minutes = in_minutes(operation_time(plan.jobs, plan.estimates, at.refs[step.operation]));
     floor += minutes;
     table.rows.push_back({std::to_string(k + 1), at.problem.operations[step.operation].name,
-                          task_words(at.problem.model, step.change),
                           step.change.tasks.empty() ? "" : figure(in_minutes(step.change.duration), 1),
-                          figure(minutes, 1), step.reason});
+                          figure(minutes, 1), task_words(at.problem.model, step.change), step.reason});
   }
   table.rule_before_row = table.rows.size();
-  table.rows.push_back({"", "together", "", figure(in_minutes(at.sequence.change_total), 1), figure(floor, 1)});
+  table.rows.push_back({"", "together", figure(in_minutes(at.sequence.change_total), 1), figure(floor, 1)});
   return table;
 }
 
