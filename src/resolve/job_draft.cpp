@@ -19,7 +19,7 @@ void freeze(JobDraft& draft, const Sourced& number) {
   if (number.source >= first_job_source) draft.job.sources[number.source - first_job_source].frozen = true;
 }
 
-void limit(JobDraft& draft, const Sourced& number, const Limits& limits) {
+void set_limits(JobDraft& draft, const Sourced& number, const Limits& limits) {
   if (number.source >= first_job_source) draft.job.sources[number.source - first_job_source].limits = limits;
 }
 

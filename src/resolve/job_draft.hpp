@@ -30,7 +30,7 @@ InheritedWord inherited(const DefaultLevels&, std::optional<Word> JointDefaults:
 
 SourceId add_job_source(JobDraft&, Place);
 /// What the sheet admits for a number of the job; numbers of the rate book have their own limits.
-void limit(JobDraft&, const Sourced&, const Limits&);
+void set_limits(JobDraft&, const Sourced&, const Limits&);
 /// Marks the number as one that must be resolved again when it changes; numbers of the rate book stay as they are.
 void freeze(JobDraft&, const Sourced&);
 Place place_of(const JobDraft&, const Sourced&);

@@ -108,7 +108,7 @@ void resolve_groove(JobDraft& draft, const JointText& text, Joint& joint) {
 }
 
 void check_groove(JobDraft& draft, const Joint& joint) {
-  limit(draft, joint.gap.si, {0, 1, false, false});
+  set_limits(draft, joint.gap.si, {0, 1, false, false});
   freeze(draft, joint.root_face.si);  // bound to the thickness
   if (given(joint.root_face) && joint.root_face.si.value >= thinner_member(joint).si) {
     const bool by_job = joint.root_face.si.source >= first_job_source;
@@ -120,7 +120,7 @@ void check_groove(JobDraft& draft, const Joint& joint) {
   // A single-bevel's groove angle is its one bevel's; at 90 degrees and more it never opens.
   const double widest = (joint.weld == WeldKind::single_bevel ? 90 : 180) * unit::degree.si;
   const double angle = joint.groove_angle.si.value;
-  limit(draft, joint.groove_angle.si, {0, widest, true, true});
+  set_limits(draft, joint.groove_angle.si, {0, widest, true, true});
   if (given(joint.groove_angle) && (angle <= 0 || angle >= widest)) {
     const bool by_job = joint.groove_angle.si.source >= first_job_source;
     draft.diagnostics.error(
@@ -134,8 +134,8 @@ void resolve_excess(JobDraft& draft, const JointText& text, Joint& joint) {
   if (text.excess) {
     joint.excess_width = stated(draft, text.excess->width);
     joint.excess_height = stated(draft, text.excess->height);
-    limit(draft, joint.excess_width.si, {0, 1, true, false});
-    limit(draft, joint.excess_height.si, {0, 1, true, false});
+    set_limits(draft, joint.excess_width.si, {0, 1, true, false});
+    set_limits(draft, joint.excess_height.si, {0, 1, true, false});
   }
   if (given(joint.excess_height)) return;
   joint.excess_height = draft.book.allowances.excess_height;

@@ -55,9 +55,9 @@ void resolve_pitch(JobDraft& draft, const JointText& text, Joint& joint) {
     joint.pitch = {Sourced{text.element->value.si + text.gap_e->value.si, add_job_source(draft, text.gap_e->place)}};
   const double element = joint.element.si.value;
   freeze(draft, joint.element.si);
-  limit(draft, joint.pitch.si, {element, 1e6, true, false});
-  limit(draft, joint.line.si, {element, 1e6, false, false});
-  limit(draft, joint.outside_diameter.si, {element / std::numbers::pi, 1e6, true, false});
+  set_limits(draft, joint.pitch.si, {element, 1e6, true, false});
+  set_limits(draft, joint.line.si, {element, 1e6, false, false});
+  set_limits(draft, joint.outside_diameter.si, {element / std::numbers::pi, 1e6, true, false});
 }
 
 void resolve_elements(JobDraft& draft, const JointText& text, Joint& joint) {
@@ -99,7 +99,7 @@ void resolve_fillet(JobDraft& draft, const JointText& text, Joint& joint) {
     draft.diagnostics.error(text.excess->place, "'excess' does not apply to a weld of kind fillet",
                             "state 'convexity' as a share of the section");
   joint.convexity = text.convexity ? stated(draft, text.convexity) : draft.book.allowances.convexity;
-  limit(draft, joint.convexity.si, {0, 1, false, false});
+  set_limits(draft, joint.convexity.si, {0, 1, false, false});
   if (!text.convexity)
     assume(draft, fmt::format("convexity of fillets {} of the section, from the rate book",
                               shown(joint.convexity.si.value, unit::percent)));
@@ -123,7 +123,7 @@ void resolve_other_than_fillet(JobDraft& draft, const JointText& text, Joint& jo
 void resolve_sizes(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.count = count_or_one(draft, text.count, text.place);
   joint.sides = count_or_one(draft, text.sides, text.place);
-  limit(draft, joint.sides.si, {1, 2, false, false});
+  set_limits(draft, joint.sides.si, {1, 2, false, false});
   resolve_thickness(draft, text, joint);
   resolve_line(draft, text, joint);
   resolve_elements(draft, text, joint);

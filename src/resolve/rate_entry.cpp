@@ -45,7 +45,7 @@ void check_limits(RateEntry& entry, std::string_view field, double value, const 
   entry.draft.diagnostics.error(place, fmt::format("{} is {}", field, shown(value, unit)), rule);
 }
 
-void limit(RateEntry& entry, SourceId source, const Limits& limits) {
+void set_limits(RateEntry& entry, SourceId source, const Limits& limits) {
   if (source != no_source) entry.draft.book.sources[source].limits = limits;
 }
 
@@ -53,7 +53,7 @@ Known<dim::ratio> known_within(RateEntry& entry, const Maybe<dim::ratio>& writte
                                const Limits& limits) {
   if (written) check_limits(entry, field, written->value.si, unit::percent, written->place, limits);
   const Known<dim::ratio> share = known(entry, written, field, unit::percent);
-  limit(entry, share.si.source, limits);
+  set_limits(entry, share.si.source, limits);
   return share;
 }
 

@@ -56,7 +56,7 @@ Known<D> needed(RateEntry& entry, const Maybe<D>& written, std::string_view fiel
 }
 
 /// What the sheet admits for a number: the same as here.
-void limit(RateEntry&, SourceId, const Limits&);
+void set_limits(RateEntry&, SourceId, const Limits&);
 
 Known<dim::ratio> needed_within(RateEntry&, const Maybe<dim::ratio>&, std::string_view field, const Limits&);
 Known<dim::ratio> known_within(RateEntry&, const Maybe<dim::ratio>&, std::string_view field, const Limits&);

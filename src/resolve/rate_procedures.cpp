@@ -37,7 +37,7 @@ void resolve_travel(RateEntry& entry, const ProcedureText& text, Procedure& proc
   const Maybe<dim::speed> low = text.travel_range->low, high = text.travel_range->high;
   procedure.travel_low = known(entry, low, "lowest travel speed", unit::mm_per_min, Effect::frozen);
   procedure.travel_high = known(entry, high, "highest travel speed", unit::mm_per_min, Effect::frozen);
-  limit(entry, procedure.travel_speed.si.source, {low->value.si, high->value.si, false, false});
+  set_limits(entry, procedure.travel_speed.si.source, {low->value.si, high->value.si, false, false});
   if (text.travel_speed && (text.travel_speed->value < low->value || text.travel_speed->value > high->value)) {
     entry.draft.diagnostics.error(
         text.travel_speed->place,
