@@ -4,8 +4,9 @@
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 formatter=$(command -v clang-format-14 || command -v clang-format)
-status=0
-while IFS= read -r -d '' file; do
-  "$formatter" "$file" | diff -u --label "$file" --label "$file formatted" "$file" - || status=1
-done < <(find src tests -name '*.[ch]pp' -print0 | sort -z)
-exit "$status"
+mapfile -d '' -t files < <(find src tests -name '*.[ch]pp' -print0 | sort -z)
+"$formatter" --dry-run --Werror "${files[@]}" 2>/dev/null && exit 0
+for file in "${files[@]}"; do
+  "$formatter" "$file" | diff -u --label "$file" --label "$file formatted" "$file" - || true
+done
+exit 1
