@@ -37,9 +37,10 @@ inline Traced record(Op op, double value, Traced a, Traced b) {
 
 }  // namespace traced_detail
 
-/// Sums start at a plain 0, which leaves no mark.
+/// Sums start at a plain 0, and kinds that do not arise add one: neither leaves a mark.
 inline Traced operator+(Traced a, Traced b) {
   if (a.tape == nullptr && a.value == 0) return b;
+  if (b.tape == nullptr && b.value == 0) return a;
   return traced_detail::record(Op::add, a.value + b.value, a, b);
 }
 inline Traced operator-(Traced a, Traced b) { return traced_detail::record(Op::subtract, a.value - b.value, a, b); }
