@@ -188,6 +188,7 @@ inline constexpr Unit min{"min", 60};
 inline constexpr Unit h{"h", 3600};
 inline constexpr Unit mm_per_min{"mm/min", 1e-3 / 60};
 inline constexpr Unit m_per_min{"m/min", 1.0 / 60};
+inline constexpr Unit cm3_per_min{"cm³/min", 1e-6 / 60};
 inline constexpr Unit kg_per_h{"kg/h", 1.0 / 3600};
 inline constexpr Unit l{"L", 1e-3};
 inline constexpr Unit m3{"m³", 1};

@@ -36,7 +36,7 @@ inline constexpr Figure excess_width{"excess_width", "cap width", unit::mm, 2,
                                      "groove face + twice the overlap, or as given"};
 inline constexpr Figure section{"section", "section of weld metal", unit::mm2, 2,
                                 "plane geometry; Welding Filler Metals Data Handbook, section 8, parts A to C"};
-inline constexpr Figure volume_rate{"volume_rate", "deposition", Unit{"cm³/min", 1e-6 / 60}, 2,
+inline constexpr Figure volume_rate{"volume_rate", "deposition", unit::cm3_per_min, 2,
                                     "wire feed × wire section × deposition efficiency"};
 inline constexpr Figure group_section{"group_section", "section of these passes", unit::mm2, 2,
                                       "section shared by what each procedure lays"};

@@ -15,24 +15,23 @@ bool is_money(const Unit& unit) { return std::string_view(unit.word) == unit::mo
 
 void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const Label& label, double value,
                std::uint32_t row, std::uint16_t column) {
-  const Figure& figure = *label.figure;
-  const double shown = value / figure.unit.si;
+  const Shown as = shown_in(shared.terms, *label.figure);
+  const double shown = value / as.unit.si;
   if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) {
     Tape one;  // a lone input, rendered in the column's unit
     one.labels.push_back(label);
     const std::uint32_t leaf = one.add({.value = value, .label = 1, .op = Op::input});
     const std::uint32_t link = one.add({.value = value, .operands = {leaf}, .op = Op::named});
-    const std::string text =
-        formula(one, link, figure.unit.si, [&](const Tape&, std::uint32_t) { return home->second; });
-    put_formula(sheet, row, column, {text, shown}, figure.decimals);
+    const std::string text = formula(one, link, as.unit.si, [&](const Tape&, std::uint32_t) { return home->second; });
+    put_formula(sheet, row, column, {text, shown}, as.decimals);
     return;
   }
   const JobSource* source = label.source >= first_job_source ? &job.sources[label.source - first_job_source] : nullptr;
   const bool frozen = source == nullptr || source->frozen;
-  put_number(sheet, row, column, shown, figure.decimals, frozen ? Look::frozen : Look::input);
+  put_number(sheet, row, column, shown, as.decimals, frozen ? Look::frozen : Look::input);
   if (frozen) return;
-  Validation rule = admitted(row, column, source->limits, figure.unit, figure.words);
-  const bool count = figure.decimals == 0 && figure.unit.si == 1;
+  Validation rule = admitted(row, column, source->limits, as.unit, label.figure->words);
+  const bool count = as.decimals == 0 && as.unit.si == 1;
   if (count) rule.whole = true, rule.minimum = std::max(rule.minimum, 1.0);
   sheet.validations.push_back(std::move(rule));
 }
@@ -72,8 +71,10 @@ std::string unit_word(const Unit& unit, const std::string& currency) {
   return word;
 }
 
-std::string heading_of(const Figure& figure, const std::string& currency) {
-  const std::string unit = unit_word(figure.unit, currency);
+Shown shown_in(Terms terms, const Figure& figure) { return shown_in(terms, figure.unit, figure.decimals); }
+
+std::string heading_of(const Figure& figure, const std::string& currency, Terms terms) {
+  const std::string unit = unit_word(shown_in(terms, figure).unit, currency);
   return unit.empty() ? figure.words : fmt::format("{} ({})", figure.words, unit);
 }
 
@@ -99,7 +100,8 @@ LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string s
     if (const auto at = table.columns.find(label.figure); at != table.columns.end()) {
       const std::string cell = cell_name(row + label.row, at->second.column);
       const bool here = at->second.sheet == sheet;
-      return LeafText{here ? cell : sheet_reference(at->second.sheet) + "!" + cell, label.figure->unit.si};
+      return LeafText{here ? cell : sheet_reference(at->second.sheet) + "!" + cell,
+                      shown_in(shared.terms, *label.figure).unit.si};
     }
     if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) return home->second;
     return std::nullopt;
@@ -117,18 +119,18 @@ void put_record(std::vector<Sheet>& sheets, const Table& table, const SharedCell
     if (at == table.columns.end()) continue;
     Sheet& sheet = sheet_named(sheets, at->second.sheet);
     const std::uint32_t in_row = row + label.row;
+    const Shown as = shown_in(shared.terms, *label.figure);
     if (node.op == Op::input && !read[i]) {  // said by the job, used by no formula
-      put_number(sheet, in_row, at->second.column, node.value / label.figure->unit.si, label.figure->decimals);
+      put_number(sheet, in_row, at->second.column, node.value / as.unit.si, as.decimals);
       continue;
     }
     if (node.op == Op::input) {
       put_input(sheet, shared, job, label, node.value, in_row, at->second.column);
       continue;
     }
-    const Figure& figure = *label.figure;
-    const std::string text = formula(tape, i, figure.unit.si, cells_of(table, shared, sheet.name, row));
-    sheet.cells.push_back({in_row, at->second.column, Formula{text, node.value / figure.unit.si}, Look::figure,
-                           number_format(figure.decimals, is_money(figure.unit))});
+    const std::string text = formula(tape, i, as.unit.si, cells_of(table, shared, sheet.name, row));
+    sheet.cells.push_back({in_row, at->second.column, Formula{text, node.value / as.unit.si}, Look::figure,
+                           number_format(as.decimals, is_money(as.unit))});
   }
 }
 

@@ -21,6 +21,7 @@ struct Table {
 
 /// The cells of shared inputs: the rate book's on the rates page, weldment counts on the weldments page.
 struct SharedCells {
+  Terms terms = Terms::iso;            // figures are shown in these terms' units
   std::map<SourceId, LeafText> cells;  // absolute references, with the unit each is shown in
 };
 
@@ -33,7 +34,9 @@ void put_formula(Sheet&, std::uint32_t row, std::uint16_t column, Formula, int d
 /// `0.00`, with thousands set apart for money.
 std::string number_format(int decimals, bool money = false);
 /// `unit price (EUR)`: words and unit; the currency stands for ¤.
-std::string heading_of(const Figure&, const std::string& currency);
+std::string heading_of(const Figure&, const std::string& currency, Terms = Terms::iso);
+/// The unit and decimals that a figure has on the sheets.
+Shown shown_in(Terms, const Figure&);
 std::string unit_word(const Unit&, const std::string& currency);
 /// `SUM(Labour!F5:F9)`.
 std::string sum_of(const std::string& sheet, std::uint16_t column, std::uint32_t first, std::uint32_t last);

@@ -191,7 +191,7 @@ CostPage cost_page(const RateBook& book, const Job& job, const Estimate& estimat
   put_total(sheet, rows, quote.cost);
   put_prices(sheet, rows, job, quote_inputs(book, job, estimate, quote.setups), shared, book.currency);
   std::uint32_t row = rows.first_price + static_cast<std::uint32_t>(rows.price_figures.size()) + 1;
-  row = put_hours(sheet, row, estimate, quote, joints, weldments, sequence);
+  row = put_hours(sheet, row, book.terms, estimate, quote, joints, weldments, sequence);
   row = put_drivers(sheet, row, book, job, estimate, quote);
   put_findings(sheet, row, quote);
   put_chart(sheet);

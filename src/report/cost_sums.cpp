@@ -59,7 +59,7 @@ CostSums cost_sums(const JointPages& joints, const WeldmentPage& weldments, cons
   return sums;
 }
 
-std::uint32_t put_hours(Sheet& sheet, std::uint32_t row, const Estimate& estimate, const Quote& quote,
+std::uint32_t put_hours(Sheet& sheet, std::uint32_t row, Terms terms, const Estimate& estimate, const Quote& quote,
                         const JointPages& joints, const WeldmentPage& weldments, const SequencePage& sequence) {
   double arc = 0, floor = 0, mass = 0;
   for (const RowFigures<double>& r : estimate.joints) {
@@ -80,9 +80,11 @@ std::uint32_t put_hours(Sheet& sheet, std::uint32_t row, const Estimate& estimat
       sheet, row + 3, 1,
       {together({column_sum(sequence.table, fig::change, sequence.last_row)}) + "/60", quote.setup_time.si / 3600}, 2);
   if (mass > 0) {
-    put(sheet, row + 4, 0, "net mass of a piece (kg)");
+    const Unit shown = shown_in(terms, unit::kg).unit;
+    mass /= shown.si;
+    put(sheet, row + 4, 0, fmt::format("net mass of a piece ({})", shown.word));
     put_formula(sheet, row + 4, 1, {column_sum(weldments.table, fig::weldment_mass, weldments.last_row), mass}, 1);
-    put(sheet, row + 5, 0, "floor hours a tonne");
+    put(sheet, row + 5, 0, terms == Terms::aws ? "floor hours per 1000 lb" : "floor hours a tonne");
     put_formula(sheet, row + 5, 1,
                 {fmt::format("IF({0}>0,{1}/{0}*1000,0)", cell_name(row + 4, 1), cell_name(row + 1, 1)),
                  floor / 3600 / mass * 1000},

@@ -16,7 +16,7 @@ struct CostSums {
 CostSums cost_sums(const JointPages&, const WeldmentPage&, const SequencePage&);
 
 /// Hours for a piece and a lot; gives the next free row.
-std::uint32_t put_hours(Sheet&, std::uint32_t row, const Estimate&, const Quote&, const JointPages&,
+std::uint32_t put_hours(Sheet&, std::uint32_t row, Terms, const Estimate&, const Quote&, const JointPages&,
                         const WeldmentPage&, const SequencePage&);
 
 }  // namespace seambook

@@ -20,33 +20,48 @@ std::string heading(const RateBook& book, const Job& job, const Quote& quote, co
   return shown + "\n\n";
 }
 
-std::vector<std::string> row_of(const std::string& name, const PieceTotals& t, int digits) {
+/// A number of the table in the shop's unit.
+std::string in_shown(Terms terms, double si, const Unit& unit, int decimals) {
+  const Shown as = shown_in(terms, unit, decimals);
+  return figure(si / as.unit.si, as.decimals);
+}
+
+std::vector<std::string> row_of(const std::string& name, const PieceTotals& t, const RateBook& book) {
   return {name,
-          figure(t.welding.weld_length.si / unit::m.si, 2),
+          in_shown(book.terms, t.welding.weld_length.si, unit::m, 2),
           figure(t.welding.weld_elements, 0),
           figure(t.welding.arc.si / unit::min.si, 1),
           figure(t.floor.si / unit::h.si, 2),
-          figure(t.welding.filler.si / unit::kg.si, 3),
-          figure(t.welding.gas.si / unit::l.si, 0),
+          in_shown(book.terms, t.welding.filler.si, unit::kg, 3),
+          in_shown(book.terms, t.welding.gas.si, unit::l, 0),
           figure(t.welding.energy.si / unit::kWh.si, 2),
-          figure(sum_of_kinds(t.cost), digits)};
+          figure(sum_of_kinds(t.cost), book.minor_digits)};
 }
 
 TextTable weldment_table(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote) {
   TextTable table;
-  table.headings = {"weldment", "weld m",     "elements",
-                    "arc min",  "floor h",    "filler kg",
-                    "gas L",    "energy kWh", "cost " + book.currency};
+  const auto with_unit = [&](const char* words, const Unit& unit) {
+    return fmt::format("{} {}", words, shown_in(book.terms, unit).unit.word);
+  };
+  table.headings = {"weldment",
+                    with_unit("weld", unit::m),
+                    "elements",
+                    "arc min",
+                    "floor h",
+                    with_unit("filler", unit::kg),
+                    with_unit("gas", unit::l),
+                    "energy kWh",
+                    "cost " + book.currency};
   table.right_aligned.assign(table.headings.size(), true);
   table.right_aligned.front() = false;
   for (std::size_t w = 0; w < job.weldments.size(); ++w) {
     const double count = job.weldments[w].count.si.value;
     std::string name = job.weldments[w].name;
     if (count != 1) name += fmt::format(" × {}", figure(count, 0));
-    table.rows.push_back(row_of(name, weldment_totals(job, estimate, w), book.minor_digits));
+    table.rows.push_back(row_of(name, weldment_totals(job, estimate, w), book));
   }
   table.rule_before_row = table.rows.size();
-  table.rows.push_back(row_of("a piece", piece_totals(job, estimate, quote), book.minor_digits));
+  table.rows.push_back(row_of("a piece", piece_totals(job, estimate, quote), book));
   return table;
 }
 

@@ -26,8 +26,8 @@ std::string unit_text(const Unit& unit, std::string_view currency) {
 }
 
 /// Size in SI of what a figure's number in a formula counts: percentages stand there as ratios.
-double formula_unit(const Figure& figure) {
-  return std::string_view(figure.unit.word) == unit::percent.word ? 1 : figure.unit.si;
+double formula_unit(const Figure& figure, Terms terms) {
+  return std::string_view(figure.unit.word) == unit::percent.word ? 1 : shown_in(terms, figure.unit).unit.si;
 }
 
 /// The name of each label, by its number. A figure that stands in several rows has the row in its name; inputs that
@@ -59,25 +59,26 @@ std::string number_in_formula(double x) {
 }
 
 WorkedStep worked_step(const Tape& tape, std::uint32_t node, const std::vector<std::string>& names,
-                       std::string_view currency) {
+                       const WorkingWords& words) {
   const TapeNode& n = tape.nodes[node];
   const Figure& figure = *tape.labels[n.label].figure;
+  const Unit shown = shown_in(words.terms, figure.unit).unit;
   const auto of_label = [&](const Tape& t, std::uint32_t i) -> const Figure& {
     return *t.labels[t.nodes[i].label].figure;
   };
   const LeafFinder by_name = [&](const Tape& t, std::uint32_t i) {
-    return LeafText{names[t.nodes[i].label], formula_unit(of_label(t, i))};
+    return LeafText{names[t.nodes[i].label], formula_unit(of_label(t, i), words.terms)};
   };
   const LeafFinder by_number = [&](const Tape& t, std::uint32_t i) {
-    const double scale = formula_unit(of_label(t, i));
+    const double scale = formula_unit(of_label(t, i), words.terms);
     return LeafText{number_in_formula(t.nodes[i].value / scale), scale};
   };
   return {names[n.label],
           figure.words,
-          formula(tape, node, figure.unit.si, by_name),
-          formula(tape, node, figure.unit.si, by_number),
-          ten_digits(n.value / figure.unit.si),
-          unit_text(figure.unit, currency),
+          formula(tape, node, shown.si, by_name),
+          formula(tape, node, shown.si, by_number),
+          ten_digits(n.value / shown.si),
+          unit_text(shown, words.currency),
           figure.source};
 }
 
@@ -96,12 +97,12 @@ Working working(const Tape& tape, const WorkingWords& words, std::size_t first, 
     const TapeNode& node = tape.nodes[i];
     if (node.op == Op::input && read[i]) {
       const Label& label = tape.labels[node.label];
-      const Unit& unit = label.figure->unit;
+      const Unit unit = shown_in(words.terms, label.figure->unit).unit;
       out.inputs.push_back({names[node.label], label.figure->words, ten_digits(node.value / unit.si),
                             unit_text(unit, words.currency), words.origin(label.source)});
     }
     if (node.op == Op::named && i >= first)
-      out.steps.push_back(worked_step(tape, static_cast<std::uint32_t>(i), names, words.currency));
+      out.steps.push_back(worked_step(tape, static_cast<std::uint32_t>(i), names, words));
   }
   return out;
 }

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "basics/shown_units.hpp"
 #include "trace/tape.hpp"
 
 namespace seambook {
@@ -33,6 +34,7 @@ struct WorkingWords {
   std::function<std::string(SourceId)> origin;
   std::function<std::string(const Label&)> row;  // tells rows of one figure apart; empty: by number, from 1
   std::string currency;
+  Terms terms = Terms::iso;  // whose units are printed
 };
 
 /// Nodes [first, last) of the tape; `last` is cut at its end. Inputs that nothing there reads are left away.

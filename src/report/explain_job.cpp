@@ -24,7 +24,7 @@ std::string origin_of(const ExplainedJob& e, SourceId id) {
 }
 
 WorkingWords words_for(const ExplainedJob& e) {
-  return {[&e](SourceId id) { return origin_of(e, id); }, {}, e.book.currency};
+  return {[&e](SourceId id) { return origin_of(e, id); }, {}, e.book.currency, e.book.terms};
 }
 
 std::string printable_line(std::string_view text) {
@@ -62,7 +62,8 @@ std::string explain_joint(const ExplainedJob& e, std::size_t index) {
     procedures += (procedures.empty() ? "procedure " : ", then ") + e.book.procedures[group.procedure].name;
   }
   std::string out = printable_line(fmt::format("joint {}/{}: {}, position {}, {}", e.job.weldments[joint.weldment].name,
-                                               joint.id, weld_word(joint.weld), joint.position, procedures));
+                                               joint.id, weld_word(joint.weld),
+                                               position_word(joint.position, joint.weld, e.book.terms), procedures));
   if (!joint.choice.words.empty()) out += "  " + printable_line("procedure: " + joint.choice.words);
   Tape tape;
   row_figures(lift_row<Traced>(gather_row(e.book, e.job, joint), &tape));

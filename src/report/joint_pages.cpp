@@ -64,7 +64,7 @@ std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
   return found;
 }
 
-void lay_out(const std::set<const Figure*>& found, const std::string& currency, JointPages& pages) {
+void lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPages& pages) {
   pages.table.first_row = heading_row + 1;
   for (std::size_t p = 0; p < page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
@@ -75,7 +75,7 @@ void lay_out(const std::set<const Figure*>& found, const std::string& currency, 
     for (const Figure* figure : columns_of(p)) {
       if (!found.contains(figure)) continue;
       pages.table.columns[figure] = {sheet.name, column};
-      put(sheet, heading_row, column++, heading_of(*figure, currency), Look::heading);
+      put(sheet, heading_row, column++, heading_of(*figure, book.currency, book.terms), Look::heading);
       sheet.column_widths.push_back(9.5);
     }
     sheet.frozen_rows = heading_row + 1;
@@ -95,7 +95,7 @@ void put_names(const RateBook& book, const Job& job, const Joint& joint, JointPa
           joint.mark.empty() ? std::string(weld_word(joint.weld))
                              : fmt::format("{}: {}", weld_word(joint.weld), joint.mark));
       put(sheet, row + g, 3, procedure.name);
-      put(sheet, row + g, 4, book.processes[procedure.process].number);
+      put(sheet, row + g, 4, process_word(book.processes[procedure.process].number, book.terms));
     }
   }
 }
@@ -113,7 +113,7 @@ void put_constants(const RowFigures<Traced>& row, JointPages& pages, std::uint32
   for (std::uint32_t g = 0; g < row.passes.size(); ++g) show(fig::passes, row.passes[g].passes.si, g);
 }
 
-void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums) {
+void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, Terms terms) {
   for (std::size_t p = 0; p < page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
     put(sheet, pages.last_row + 1, 0, "all joints", Look::total);
@@ -123,7 +123,8 @@ void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums) 
       const std::uint16_t c = column->second.column;
       const std::string text =
           fmt::format("SUM({}:{})", cell_name(pages.table.first_row, c), cell_name(pages.last_row, c));
-      put_formula(sheet, pages.last_row + 1, c, {text, sums.at(figure)}, figure->decimals, Look::total);
+      put_formula(sheet, pages.last_row + 1, c, {text, sums.at(figure)}, shown_in(terms, *figure).decimals,
+                  Look::total);
     }
   }
 }
@@ -138,7 +139,7 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
     put_title(pages.sheets.back(), titles[p],
               "For one piece; one row a group of passes. Tinted cells may be changed, grey ones need a new run.");
   }
-  lay_out(figures_in(book, job), book.currency, pages);
+  lay_out(figures_in(book, job), book, pages);
   std::map<const Figure*, double> sums;
   std::uint32_t row = pages.table.first_row;
   Tape tape;
@@ -150,12 +151,13 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
     put_constants(figures, pages, row);
     for (const TapeNode& node : tape.nodes) {
       if (node.op == Op::named)
-        sums[tape.labels[node.label].figure] += node.value / tape.labels[node.label].figure->unit.si;
+        sums[tape.labels[node.label].figure] +=
+            node.value / shown_in(book.terms, *tape.labels[node.label].figure).unit.si;
     }
     row += static_cast<std::uint32_t>(joint.passes.size());
   }
   pages.last_row = row - 1;
-  put_totals(pages, sums);
+  put_totals(pages, sums, book.terms);
   return pages;
 }
 

@@ -12,7 +12,9 @@ struct RatesAt {
   enum RatesColumn : std::uint16_t { entry, what, value, unit_column, original, changed, basis, words };
 };
 
-double in_unit(const RateSource& source) { return source.value / source.unit.si; }
+Unit unit_of(const RateBook& book, const RateSource& source) { return shown_in(book.terms, source.unit).unit; }
+
+double in_unit(const RateBook& book, const RateSource& source) { return source.value / unit_of(book, source).si; }
 
 int decimals_of(double number) {
   for (int d = 0; d < 4; ++d) {
@@ -25,10 +27,11 @@ int decimals_of(double number) {
 
 SharedCells rate_cells(const RateBook& book, const std::vector<SourceId>& used) {
   SharedCells cells;
+  cells.terms = book.terms;
   std::uint32_t row = rates_heading;
   for (const SourceId id : used) {
     cells.cells[id] = {std::string(rates_sheet) + "!" + cell_name(++row, RatesAt::value, true),
-                       book.sources[id].unit.si};
+                       unit_of(book, book.sources[id]).si};
   }
   return cells;
 }
@@ -58,12 +61,12 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
     const RateSource& source = book.sources[id];
     put(sheet, row, RatesAt::entry, source.entry);
     put(sheet, row, RatesAt::what, source.field);
-    put_number(sheet, row, RatesAt::value, in_unit(source), decimals_of(in_unit(source)),
+    put_number(sheet, row, RatesAt::value, in_unit(book, source), decimals_of(in_unit(book, source)),
                source.frozen ? Look::frozen : Look::input);
     if (!source.frozen)
-      sheet.validations.push_back(admitted(row, RatesAt::value, source.limits, source.unit, source.field));
-    put(sheet, row, RatesAt::unit_column, unit_word(source.unit, book.currency));
-    put_number(sheet, row, RatesAt::original, in_unit(source), decimals_of(in_unit(source)));
+      sheet.validations.push_back(admitted(row, RatesAt::value, source.limits, unit_of(book, source), source.field));
+    put(sheet, row, RatesAt::unit_column, unit_word(unit_of(book, source), book.currency));
+    put_number(sheet, row, RatesAt::original, in_unit(book, source), decimals_of(in_unit(book, source)));
     put_formula(
         sheet, row, RatesAt::changed,
         {fmt::format("IF({}={},\"\",\"changed\")", cell_name(row, RatesAt::value), cell_name(row, RatesAt::original)),

@@ -54,7 +54,9 @@ SequencePage sequence_page(const RateBook& book, const Job& job, const std::vect
       put(sheets[0], row, SequenceAt::station, book.stations[work[s].station].name);
       put(sheets[0], row, SequenceAt::operation, work[s].problem.operations[step.operation].name, Look::wrapped);
       put(sheets[0], row, SequenceAt::process,
-          book.processes[book.procedures[job.joints[ref.joint].passes[ref.group].procedure].process].number);
+          process_word(
+              book.processes[book.procedures[job.joints[ref.joint].passes[ref.group].procedure].process].number,
+              book.terms));
       put(sheets[0], row, SequenceAt::tasks, task_words(work[s].problem.model, step.change), Look::wrapped);
       put(sheets[0], row, SequenceAt::reason, step.reason, Look::wrapped);
       if (setup >= quote.setups.size() || quote.setups[setup].station != s || quote.setups[setup].step != k) continue;

@@ -90,7 +90,7 @@ WeldmentPage weldment_page(const RateBook& book, const Job& job, const SharedCel
   std::uint16_t column = 1;
   for (const Figure* figure : weldment_columns) {
     page.table.columns[figure] = {sheet.name, column};
-    put(sheet, heading_row, column++, heading_of(*figure, book.currency), Look::heading);
+    put(sheet, heading_row, column++, heading_of(*figure, book.currency, book.terms), Look::heading);
   }
   sheet.column_widths = {20, 26, 14, 11, 12, 11, 12, 12, 12, 12, 12, 12};
   sheet.frozen_rows = heading_row + 1;

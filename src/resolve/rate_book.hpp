@@ -4,6 +4,7 @@
 
 #include <optional>
 
+#include "basics/shown_units.hpp"
 #include "read/job_text.hpp"
 #include "read/rate_text.hpp"
 #include "resolve/source.hpp"
@@ -149,7 +150,7 @@ struct Checks {
 struct RateBook {
   std::string shop, currency;
   int minor_digits = 2;  // of the currency (ISO 4217)
-  bool aws_terms = false;
+  Terms terms = Terms::iso;
   std::optional<Known<dim::ratio>> overhead_added;  // absent: overhead is in the labour rate
   Prices prices;
   Allowances allowances;
@@ -175,6 +176,9 @@ std::optional<RateBook> resolve_rates(const RateText&, Diagnostics& diagnostics)
 std::string process_number(std::string_view word);
 /// ISO 6947 position of a position given so or by AWS (`2F` is PB, `3G` PF ...); empty when unknown.
 std::string position_code(std::string_view word, WeldKind);
+/// As the shop's terms print them: `GMAW` for 135, `2F` for PB of a fillet; the code itself where AWS has no word.
+std::string process_word(std::string_view number, Terms);
+std::string position_word(std::string_view code, WeldKind, Terms);
 std::string_view weld_word(WeldKind);  // `single V`
 /// True when `group` is `admitted` or a subgroup of it: 8.1 under 8.
 bool group_admits(std::string_view admitted, std::string_view group);

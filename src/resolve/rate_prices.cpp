@@ -29,7 +29,7 @@ Quantity<D> needed_threshold(RateEntry& entry, const Maybe<D>& written, std::str
 
 void resolve_currency(RateDraft& draft, const RateText& text) {
   draft.book.shop = text_of(text.shop);
-  draft.book.aws_terms = text_of(text.terms) == "aws";
+  draft.book.terms = text_of(text.terms) == "aws" ? Terms::aws : Terms::iso;
   if (!text.currency) {
     refuse_book_without(draft, text, "has no currency", "add for example 'currency: EUR'");
     return;

@@ -32,6 +32,14 @@ std::string code_for(const Pairs& pairs, std::string_view word) {
   return {};
 }
 
+/// The first AWS word for a code; the code itself when there is none.
+template <class Pairs>
+std::string first_word_for(const Pairs& pairs, std::string_view code) {
+  for (const TradeWordPair& pair : pairs)
+    if (pair.code == code && pair.word != code) return std::string(pair.word);
+  return std::string(code);
+}
+
 }  // namespace
 
 std::string process_number(std::string_view word) { return code_for(process_words, word); }
@@ -40,6 +48,16 @@ std::string position_code(std::string_view word, WeldKind weld) {
   for (const std::string_view position : iso_positions)
     if (position == word) return std::string(word);
   return weld == WeldKind::fillet ? code_for(aws_fillets, word) : code_for(aws_grooves, word);
+}
+
+std::string process_word(std::string_view number, Terms terms) {
+  if (terms == Terms::iso) return std::string(number);
+  return number == "131" ? "GMAW" : first_word_for(process_words, number);  // AWS has one word whatever the gas
+}
+
+std::string position_word(std::string_view code, WeldKind weld, Terms terms) {
+  if (terms == Terms::iso) return std::string(code);
+  return weld == WeldKind::fillet ? first_word_for(aws_fillets, code) : first_word_for(aws_grooves, code);
 }
 
 std::string_view weld_word(WeldKind weld) {
