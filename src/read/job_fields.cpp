@@ -85,6 +85,7 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
       .inside = infos_of<PassText>},
      read_pass_count_or_list},
     field<&JointText::after>("after", "joints that must be welded before: P02, or [P02, P03]"),
+    field<&JointText::alternatives>("alternatives", "procedures to compare with: ST-SH, or [ST-SH, SG-F3]"),
     field<&JointText::purge>("purge", "whether the back is purged: true or false"),
     field<&JointText::access>("access", "attended minutes multiplied by this where the welder has little room: 120 %"),
 });
@@ -121,6 +122,7 @@ constexpr auto job_own = std::to_array<Field<JobText>>({
     field<&JobText::date>("date", "of the quote: 2026-05-18"),
     field<&JobText::due>("due", "when the work must be done: 2026-05-18"),
     field<&JobText::quantities>("quantities", "to quote for: [1, 10, 50]"),
+    field<&JobText::per_year>("per_year", "how often a year the order comes, for comparisons: 12"),
     field<&JobText::delivery>("delivery", "in words: ex works"),
     field<&JobText::lead_time>("lead_time", "in words: 3 weeks from order"),
     field<&JobText::inclusions>("inclusions", "what the price includes, in words"),

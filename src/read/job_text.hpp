@@ -50,6 +50,7 @@ struct JointText {
   std::optional<Whole> pass_count;  // `passes: 2`
   std::vector<PassText> passes;     // `passes: [{procedure: A}, {procedure: B, count: 3}]`
   std::vector<Word> after;
+  std::vector<Word> alternatives;  // procedures it could be welded by instead
   std::optional<Flag> purge;
   JointDefaults defaults;
 };
@@ -73,6 +74,7 @@ struct JobText {
   std::vector<Word> drawings;  // `drawing: 4711 rev B` or a list
   std::optional<WrittenDate> date, due;
   std::vector<Whole> quantities;
+  std::optional<Whole> per_year;  // how often the order comes
   JointDefaults defaults;
   std::vector<BoughtText> bought;  // for the job as a whole
   std::vector<Word> inclusions, exclusions, qualifications;

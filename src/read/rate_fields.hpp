@@ -40,6 +40,12 @@ std::span<const Field<QualificationText>> fields<QualificationText>();
 template <>
 std::span<const Field<WelderText>> fields<WelderText>();
 template <>
+std::span<const Field<InvestmentLineText>> fields<InvestmentLineText>();
+template <>
+std::span<const Field<ScenarioText>> fields<ScenarioText>();
+template <>
+std::span<const Field<InvestmentText>> fields<InvestmentText>();
+template <>
 std::span<const Field<RateText>> fields<RateText>();
 
 /// Every entry says what it rests on.

@@ -179,6 +179,27 @@ struct ChecksText {
   Evidence evidence;
 };
 
+/// An investment that the comparison judges: what it costs at once and each year, and how sure that is.
+struct InvestmentLineText {
+  Place place;
+  std::optional<Word> what;
+  Maybe<dim::money> price;
+};
+struct ScenarioText {
+  Place place;
+  std::optional<Word> name;
+  Maybe<dim::ratio> capital, fit_up, finish, metres;  // of what is stated; 100 % when left out
+};
+struct InvestmentText {
+  Place place;
+  std::optional<Word> name, process, labour_value;
+  std::vector<InvestmentLineText> capital, yearly;
+  Maybe<dim::ratio> life_years, residual, interest, upkeep;
+  Maybe<dim::money_per_time> avoidable_rate;
+  std::vector<ScenarioText> scenarios;
+  Evidence evidence;
+};
+
 struct RateText {
   Place place;
   std::vector<std::uint32_t> files;  // all that were read, also those that gave nothing
@@ -199,6 +220,7 @@ struct RateText {
   std::vector<StationText> stations;
   std::vector<ChangeTaskText> change_tasks;
   std::vector<WelderText> welders;
+  std::optional<InvestmentText> investment;
 };
 
 /// Reads the registered files of one rate book, in the order given; a section that may stand once is refused a second

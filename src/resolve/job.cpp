@@ -38,6 +38,7 @@ void take_quantities(JobDraft& draft, const JobText& text) {
     if (first_of_its_name(draft.diagnostics, seen, {std::to_string(quantity.value), quantity.place}, "quantity"))
       draft.job.quantities.push_back(quantity.value);
   if (text.quantities.empty()) draft.job.quantities = {1};
+  if (text.per_year) draft.job.per_year = stated_count(draft, *text.per_year);
 }
 
 /// A weldment without a name takes the job's, with its position when there are several.

@@ -34,7 +34,8 @@ struct Joint {
   Known<dim::angle> groove_angle;
   Known<dim::ratio> convexity, access;
   bool purge = false;
-  std::vector<PassGroup> passes;  // at least one
+  std::vector<PassGroup> passes;          // at least one
+  std::vector<std::size_t> alternatives;  // procedures that the job names to compare with
   Choice choice;
 };
 
@@ -63,6 +64,7 @@ struct Job {
   std::vector<std::string> drawings, inclusions, exclusions, qualifications;
   std::optional<Date> date, due;
   std::vector<std::int64_t> quantities;  // at least one, ascending as given
+  Known<dim::ratio> per_year;            // how often the order comes; absent: once
   std::vector<Weldment> weldments;
   std::vector<Joint> joints;
   std::vector<Edge> after;  // joint indices: first before second
@@ -90,5 +92,13 @@ struct ChoiceResult {
 /// position and thickness; ties go to the earlier entry. Grooves and seams larger than any row take the largest (more
 /// passes).
 ChoiceResult choose_procedure(const RateBook&, const ChoiceRequest&);
+/// What a resolved joint asks of a procedure, of any process.
+ChoiceRequest request_for(const RateBook&, const Joint&);
+/// Why the procedure should not be used for what is asked; empty when it suits. Its size does not count.
+std::vector<std::string> reasons_against(const RateBook&, const Procedure&, const ChoiceRequest&);
+/// The thinner of the two members.
+Length<> thinner_member(const Joint&);
+/// Leg for fillets, thickness for other welds: what procedures are chosen by.
+Length<> size_to_compare(const Joint&);
 
 }  // namespace seambook

@@ -66,16 +66,11 @@ std::optional<std::size_t> find_in_book(JobDraft& draft, const std::vector<Entry
 /// By its name or one of its other names.
 std::optional<std::size_t> find_base_metal(JobDraft&, const Word&);
 
-/// The thinner of the two members.
-Length<> thinner_member(const Joint&);
-
 // The parts of a joint, each in a file by topic. They leave what they cannot resolve absent, with an error.
 void resolve_sizes(JobDraft&, const JointText&, Joint&);
 void resolve_preparation(JobDraft&, const JointText&, Joint&);
 /// `complete`: all is known of the joint by which a procedure is chosen or judged.
 void resolve_passes(JobDraft&, const JointText&, const DefaultLevels&, Joint&, bool complete);
-/// Why the procedure should not be used for what is asked; empty when it suits. Its size does not count.
-std::vector<std::string> reasons_against(const RateBook&, const Procedure&, const ChoiceRequest&);
 /// Appends the joints of a weldment. `weldment` is its index.
 void resolve_joints(JobDraft&, const WeldmentText&, const JointDefaults& of_job, std::size_t weldment);
 void resolve_precedence(JobDraft&, const WeldmentText&, const Weldment&);

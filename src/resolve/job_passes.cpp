@@ -11,19 +11,6 @@
 namespace seambook {
 namespace {
 
-/// Fillets are compared by leg; other welds by the thickness of the thinner member.
-Length<> size_to_compare(const Joint& joint) {
-  if (joint.weld != WeldKind::fillet) return thinner_member(joint);
-  if (given(joint.leg)) return {joint.leg.si.value};
-  return {joint.throat.si.value * std::numbers::sqrt2};
-}
-
-ChoiceRequest request_for(const JobDraft& draft, const Joint& joint) {
-  return {
-      joint.weld,           {}, draft.book.base_metals[joint.base_metal].group, joint.position, size_to_compare(joint),
-      thinner_member(joint)};
-}
-
 /// The process asked for, as ISO 4063 number; empty when none is, or when there is none of that name.
 std::string process_asked_for(JobDraft& draft, const InheritedWord& process) {
   if (process.word == nullptr || draft.refused.contains(process.word->place)) return {};
@@ -35,7 +22,7 @@ std::string process_asked_for(JobDraft& draft, const InheritedWord& process) {
 /// An estimator may know better than the table, so a procedure named against it is a warning.
 void warn_of_misfit(JobDraft& draft, const Joint& joint, std::size_t procedure, Place place,
                     const std::string& process) {
-  ChoiceRequest request = request_for(draft, joint);
+  ChoiceRequest request = request_for(draft.book, joint);
   request.process = process;
   for (std::string& reason : reasons_against(draft.book, draft.book.procedures[procedure], request))
     draft.diagnostics.warning(place, std::move(reason), "it is used all the same, because the job names it");
@@ -70,7 +57,7 @@ std::string asked_in_words(const ChoiceRequest& request) {
 }
 
 void choose(JobDraft& draft, const JointText& text, const std::string& process, Joint& joint) {
-  ChoiceRequest request = request_for(draft, joint);
+  ChoiceRequest request = request_for(draft.book, joint);
   if (misread(draft.faults, text.place)) return;
   request.process = process;
   const ChoiceResult result = choose_procedure(draft.book, request);
@@ -109,7 +96,27 @@ void refuse_nothing_to_lay(JobDraft& draft, const JointText& text, const Joint& 
   }
 }
 
+/// The procedures that the job wants to see beside the joint's own.
+void take_alternatives(JobDraft& draft, const JointText& text, Joint& joint) {
+  for (const Word& word : text.alternatives) {
+    const auto found = find_in_book(draft, draft.book.procedures, &Procedure::name, word, "procedure");
+    if (found) joint.alternatives.push_back(*found);
+  }
+}
+
 }  // namespace
+
+/// Fillets are compared by leg; other welds by the thickness of the thinner member.
+Length<> size_to_compare(const Joint& joint) {
+  if (joint.weld != WeldKind::fillet) return thinner_member(joint);
+  if (given(joint.leg)) return {joint.leg.si.value};
+  return {joint.throat.si.value * std::numbers::sqrt2};
+}
+
+ChoiceRequest request_for(const RateBook& book, const Joint& joint) {
+  return {joint.weld,           {}, book.base_metals[joint.base_metal].group, joint.position, size_to_compare(joint),
+          thinner_member(joint)};
+}
 
 void resolve_passes(JobDraft& draft, const JointText& text, const DefaultLevels& levels, Joint& joint, bool complete) {
   const InheritedWord named = inherited(levels, &JointDefaults::procedure);
@@ -123,6 +130,7 @@ void resolve_passes(JobDraft& draft, const JointText& text, const DefaultLevels&
   } else if (complete && !process_refused) {
     choose(draft, text, process, joint);
   }
+  take_alternatives(draft, text, joint);
   freeze_for_tacks(draft, joint);
   if (complete) refuse_nothing_to_lay(draft, text, joint);
   if (!complete || joint.choice.made_by_program) return;

@@ -34,6 +34,12 @@ std::vector<Place> rate_entry_places(const RateText& text) {
   add_entry_places(places, text.change_tasks);
   add_entry_places(places, text.welders);
   for (const WelderText& welder : text.welders) add_entry_places(places, welder.qualifications);
+  add_entry_place(places, text.investment);
+  if (text.investment) {
+    add_entry_places(places, text.investment->capital);
+    add_entry_places(places, text.investment->yearly);
+    add_entry_places(places, text.investment->scenarios);
+  }
   return places;
 }
 
@@ -58,6 +64,7 @@ std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnos
   resolve_stations(draft, text);
   resolve_change_tasks(draft, text);
   resolve_welders(draft, text);
+  resolve_investment(draft, text);
   if (errors_in_files(draft.faults, diagnostics)) return std::nullopt;
   return std::move(draft.book);
 }

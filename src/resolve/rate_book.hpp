@@ -142,6 +142,26 @@ struct Prices {
   std::optional<std::size_t> finish;
 };
 
+/// An investment that brings a process: what it costs at once and each year.
+struct InvestmentLine {
+  std::string what;
+  Known<dim::money> price;
+};
+struct Scenario {
+  std::string name;
+  Known<dim::ratio> capital, fit_up, finish, metres;  // of what is stated; absent: all of it
+};
+enum class LabourValue : std::uint8_t { lower, loaded, avoidable };
+struct Investment {
+  std::string name;
+  std::size_t process = 0;
+  std::vector<InvestmentLine> capital, yearly;
+  Known<dim::ratio> life_years, residual, interest, upkeep;
+  Known<dim::money_per_time> avoidable_rate;  // absent: not known
+  LabourValue labour_value = LabourValue::lower;
+  std::vector<Scenario> scenarios;
+};
+
 struct Checks {
   Ratio<> mass_balance, leg_over_thickness, leg_over_thin;
   Length<> thin_below;
@@ -167,6 +187,7 @@ struct RateBook {
   std::vector<Station> stations;
   std::vector<ChangeRule> change_tasks;
   std::vector<Welder> welders;
+  std::optional<Investment> investment;
   std::vector<RateSource> sources{1};  // index is SourceId; 0 is "no source"
 };
 

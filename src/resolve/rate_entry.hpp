@@ -89,5 +89,6 @@ void resolve_procedures(RateDraft&, const RateText&);
 void resolve_stations(RateDraft&, const RateText&);
 void resolve_change_tasks(RateDraft&, const RateText&);
 void resolve_welders(RateDraft&, const RateText&);
+void resolve_investment(RateDraft&, const RateText&);
 
 }  // namespace seambook
