@@ -1,5 +1,6 @@
 // Physical quantities checked by the compiler. A Quantity holds its number in SI (metre, kilogram, second, ampere,
-// kelvin, radian) and money in the major unit of the file's currency; its type holds the dimension.
+// kelvin, radian) and money in the major unit of the file's currency; its type holds the dimension. Temperatures count
+// kelvins above 0 °C, so that degrees Celsius are a unit without offset, in a cell as here.
 // The number type is `double` for plain arithmetic or `Traced` (trace/traced.hpp) for arithmetic that records itself.
 #pragma once
 
@@ -45,7 +46,9 @@ inline constexpr Dim energy{.length = 2, .mass = 1, .time = -2};
 inline constexpr Dim power = energy - time;
 inline constexpr Dim voltage = power - current;
 inline constexpr Dim line_energy = energy - length;
-inline constexpr Dim pace = time - length;  // minutes per metre of seam
+inline constexpr Dim energy_per_volume = energy - volume;
+inline constexpr Dim volume_per_mass = volume - mass;  // hydrogen in weld metal
+inline constexpr Dim pace = time - length;             // minutes per metre of seam
 inline constexpr Dim money_per_time = money - time;
 inline constexpr Dim money_per_mass = money - mass;
 inline constexpr Dim money_per_volume = money - volume;
@@ -76,6 +79,8 @@ using Current = Quantity<dim::current, N>;
 template <class N = double>
 using Voltage = Quantity<dim::voltage, N>;
 template <class N = double>
+using Temperature = Quantity<dim::temperature, N>;
+template <class N = double>
 using Money = Quantity<dim::money, N>;
 template <class N = double>
 using Angle = Quantity<dim::angle, N>;
@@ -83,6 +88,8 @@ template <class N = double>
 using Speed = Quantity<dim::speed, N>;
 template <class N = double>
 using Density = Quantity<dim::density, N>;
+template <class N = double>
+using LinearMass = Quantity<dim::linear_mass, N>;
 template <class N = double>
 using MassRate = Quantity<dim::mass_rate, N>;
 template <class N = double>
@@ -93,6 +100,10 @@ template <class N = double>
 using Power = Quantity<dim::power, N>;
 template <class N = double>
 using LineEnergy = Quantity<dim::line_energy, N>;
+template <class N = double>
+using EnergyPerVolume = Quantity<dim::energy_per_volume, N>;
+template <class N = double>
+using VolumePerMass = Quantity<dim::volume_per_mass, N>;
 template <class N = double>
 using Pace = Quantity<dim::pace, N>;
 template <class N = double>
@@ -161,7 +172,7 @@ template <class N>
 Ratio<N> number(double value) {
   return {N(value)};
 }
-template <Dim D, class N>
+template <class N, Dim D>
 Quantity<D, N> constant(Quantity<D> q) {
   return {N(q.si)};
 }
@@ -193,12 +204,15 @@ inline constexpr Unit kg_per_h{"kg/h", 1.0 / 3600};
 inline constexpr Unit l{"L", 1e-3};
 inline constexpr Unit m3{"m³", 1};
 inline constexpr Unit l_per_min{"L/min", 1e-3 / 60};
+inline constexpr Unit celsius{"°C", 1};
 inline constexpr Unit A{"A", 1};
 inline constexpr Unit V{"V", 1};
 inline constexpr Unit W{"W", 1};
 inline constexpr Unit kW{"kW", 1e3};
 inline constexpr Unit kWh{"kWh", 3.6e6};
 inline constexpr Unit kJ_per_mm{"kJ/mm", 1e6};
+inline constexpr Unit J_per_mm3{"J/mm³", 1e9};
+inline constexpr Unit ml_per_100g{"ml/100 g", 1e-5};
 inline constexpr Unit min_per_m{"min/m", 60};
 inline constexpr Unit money{"¤", 1};
 inline constexpr Unit money_per_h{"¤/h", 1.0 / 3600};

@@ -103,12 +103,12 @@ AmountRead money_amount(double number, const std::string& unit, Dim expected) {
   return per ? scaled(number, per->si, code, unit) : unknown_unit(unit, expected);
 }
 
-/// Kelvin: the one quantity whose scales begin at different zeros.
+/// Kelvins above 0 °C: the one quantity whose scales begin at different zeros.
 AmountRead temperature_amount(double number, const UnitWord& scale, const std::string& unit) {
   const bool fahrenheit = unit == "°F" || unit == "degF";
-  if (unit == "K") return scaled(number, 1, {}, unit);
-  const double celsius = fahrenheit ? (number - 32) * scale.si : number;
-  return scaled(celsius + 273.15, 1, {}, unit);
+  const double zero = fahrenheit ? 32 : unit == "K" ? 273.15 : 0;
+  if (number < zero) return refused_amount("a temperature below 0 °C", "0 °C (32 °F, 273.15 K) or more");
+  return scaled(number - zero, scale.si, {}, unit);
 }
 
 AmountRead bare_amount(double number, Dim expected, const DefaultUnits& defaults) {

@@ -16,6 +16,25 @@ Mass<N> filler_mass(Mass<N> deposit, Ratio<N> deposition_efficiency) {
   return deposit / deposition_efficiency;
 }
 
+/// Share of a covered electrode that ends in the joint when a stub of it is thrown away. Source: "Basic Welding Filler
+/// Metal Technology", lesson IX, stub loss table, ESAB Group (2000).
+template <class N>
+Ratio<N> efficiency_after_stub(Ratio<N> deposition_efficiency, Length<N> electrode, Length<N> stub) {
+  return deposition_efficiency * (electrode - stub) / electrode;
+}
+
+/// Deposition efficiency as weighed: what the joint gained of what melted.
+template <class N>
+Ratio<N> efficiency_weighed(Mass<N> deposited, Mass<N> melted) {
+  return deposited / melted;
+}
+
+/// Gas that a cylinder gives at one bar (ideal gas; argon at 200 bar holds a few percent more).
+template <class N>
+Volume<N> gas_in_cylinder(Volume<N> cylinder, Ratio<N> bars) {
+  return cylinder * bars;
+}
+
 /// Gas while the arc burns and before and after each start; `loss` is 1.1 when a tenth more than metered is bought.
 template <class N>
 Volume<N> gas_volume(Flow<N> flow, Time<N> arc, Ratio<N> starts, Time<N> before_and_after, Ratio<N> loss) {

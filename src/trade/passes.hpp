@@ -12,6 +12,25 @@ Area<N> wire_section(Length<N> diameter) {
   return diameter * diameter * (3.14159265358979323846 / 4);
 }
 
+/// Mass of a length of solid wire; cored wires are weighed instead.
+template <class N>
+LinearMass<N> wire_linear_mass(Length<N> diameter, Density<N> metal) {
+  return wire_section(diameter) * metal;
+}
+
+/// Wire melted in a unit of arc time.
+template <class N>
+MassRate<N> melt_off(Speed<N> wire_feed, LinearMass<N> wire) {
+  return wire_feed * wire;
+}
+
+/// Weld metal laid in a unit of arc time, by mass.
+template <class N>
+MassRate<N> deposition_rate(Speed<N> wire_feed, Length<N> wire_diameter, Density<N> metal,
+                            Ratio<N> deposition_efficiency) {
+  return melt_off(wire_feed, wire_linear_mass(wire_diameter, metal)) * deposition_efficiency;
+}
+
 /// Weld metal laid in a unit of arc time.
 template <class N>
 Quantity<dim::flow, N> deposition_volume_rate(Speed<N> wire_feed, Length<N> wire_diameter,

@@ -95,8 +95,9 @@ const AcceptedRow accepted_rows[] = {
     {"0.284 lb/in3", dim::density, 0.284 * 0.45359237 / (0.0254 * 0.0254 * 0.0254)},
     {"25 %", dim::ratio, 0.25},
     {"0.95", dim::ratio, 0.95},
-    {"120 °C", dim::temperature, 393.15},
-    {"150 degF", dim::temperature, 338.705555555555},  // (150 - 32) * 5/9 + 273.15
+    {"120 °C", dim::temperature, 120},
+    {"150 degF", dim::temperature, 65.555555555555},  // (150 - 32) * 5/9
+    {"293.15 K", dim::temperature, 20},
     {"38 EUR", dim::money, 38, "EUR"},
     {"54 EUR/h", dim::money_per_time, 0.015, "EUR"},
     {"54 USD / h", dim::money_per_time, 0.015, "USD"},
@@ -164,6 +165,8 @@ const RefusedRow refused_rows[] = {
     {"8 mmm", dim::length, "unknown unit 'mmm'", "did you mean 'mm'?"},
     {"8 mm)", dim::length, "unknown unit 'mm)'", "did you mean 'mm'?"},
     {"20 C", dim::temperature, "unknown unit 'C'"},
+    {"20 °F", dim::temperature, "a temperature below 0 °C", "32 °F"},
+    {"273 K", dim::temperature, "a temperature below 0 °C"},
     {"8 kg", dim::length, "'kg' is a unit of mass, but a length is expected", "units of length"},
     {"12 kWh", dim::power, "'kWh' is a unit of energy, but a power is expected", "W, kW"},
     {"12 L/min", dim::speed, "'L/min' is a unit of flow, but a speed is expected"},
