@@ -10,8 +10,7 @@ Estimate estimate(const RateBook& book, const Job& job) {
   }
   for (const Weldment& weldment : job.weldments) {
     const WeldmentRow row = gather_weldment(book, job, weldment);
-    out.weldments.push_back(
-        weldment_figures(lift_weldment<double>(row.inputs, 0), row.loaded_rate, row.metal_by_mass, 0));
+    out.weldments.push_back(weldment_figures(row.shape, lift_weldment<double>(row.inputs, 0), 0));
   }
   return out;
 }
@@ -25,7 +24,7 @@ Totals joint_totals(const RowFigures<double>& row) {
     t.deposit = t.deposit + g.deposit;
     t.filler = t.filler + g.filler;
     t.arc = t.arc + g.arc;
-    t.floor = t.floor + g.floor;
+    t.floor = t.floor + g.labour.floor;
     t.gas = t.gas + g.gas + g.purge_gas;
     t.energy = t.energy + g.energy;
     t.labour = t.labour + g.labour_cost;

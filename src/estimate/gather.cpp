@@ -20,11 +20,23 @@ JointShape shape_of(const Joint& joint) {
   shape.intermittent = joint.element.si.source != no_source;
   shape.from_throat = joint.throat.si.source != no_source;
   shape.width_given = joint.excess_width.si.source != no_source;
-  shape.purge = joint.purge;
-  shape.access = joint.access.si.source != no_source;
+  shape.labour = {joint.purge, joint.access.si.source != no_source};
   shape.passes_computed = joint.passes.size() == 1 && !joint.passes.front().count;
   shape.speed_follows = shape.passes_computed || joint.choice.made_by_program;
   return shape;
+}
+
+LabourInputs<Sourced> labour_inputs(const RateBook& book, const Joint& joint, const Process& process) {
+  LabourInputs<Sourced> in;
+  in.fit_up_per_joint = book.allowances.fit_up_per_joint;
+  in.fit_up_per_metre = book.allowances.fit_up_per_metre;
+  in.tack_time = process.tack;
+  in.tack_pitch = tack_pitch_for(process, joint);
+  in.finish_pace = book.finishes[joint.finish].time;
+  if (joint.purge) in.purge_per_joint = book.allowances.purge_per_joint;
+  in.access = joint.access;
+  in.personal = book.allowances.personal;
+  return in;
 }
 
 JointInputs<Sourced> joint_inputs(const RateBook& book, const Job& job, const Joint& joint) {
@@ -49,18 +61,11 @@ JointInputs<Sourced> joint_inputs(const RateBook& book, const Job& job, const Jo
   in.excess_height = joint.excess_height;
   const bool grooved = joint.weld != WeldKind::fillet && joint.weld != WeldKind::edge;
   if (grooved && joint.excess_width.si.source == no_source) in.excess_overlap = book.allowances.excess_overlap;
-  in.fit_up_per_joint = book.allowances.fit_up_per_joint;
-  in.fit_up_per_metre = book.allowances.fit_up_per_metre;
-  in.tack_time = process.tack;
-  in.tack_pitch = tack_pitch_for(process, joint);
-  in.finish_pace = book.finishes[joint.finish].time;
   if (joint.purge) {
-    in.purge_per_joint = book.allowances.purge_per_joint;
     in.purge_flow = book.allowances.purge_flow;
     in.purge_gas_price = book.gases[book.allowances.purge_gas.value()].price;
   }
-  in.access = joint.access;
-  in.personal = book.allowances.personal;
+  in.labour = labour_inputs(book, joint, process);
   // Weld metal is the filler's; without filler nothing is deposited.
   in.density = book.base_metals[joint.base_metal].density;
   for (const PassGroup& group : joint.passes) {
@@ -105,13 +110,9 @@ PassInputs<Sourced> pass_inputs(const RateBook& book, const PassGroup& group) {
   in.gas_loss = process.gas_loss;
   in.auxiliary_power = process.auxiliary_power;
   in.gas_before_and_after = process.gas_before_and_after;
-  in.start_time = process.start;
-  in.interpass_pace = process.interpass_cleaning;
   in.equipment_rate = process.equipment;
   in.wear_rate = process.wear;
-  in.labour_rate = labour.rate;
-  in.wage = labour.wage;
-  in.burden = labour.burden;
+  in.labour = {process.start, process.interpass_cleaning, labour.rate, labour.wage, labour.burden};
   if (procedure.filler) {
     in.filler_price = book.fillers[*procedure.filler].price;
     in.wire_diameter = book.fillers[*procedure.filler].diameter;
@@ -138,8 +139,8 @@ WeldmentRow gather_weldment(const RateBook& book, const Job& job, const Weldment
   const Labour& labour = book.labour[process.grade];
   const BaseMetal& metal = book.base_metals[weldment.base_metal];
   WeldmentRow row;
-  row.loaded_rate = labour.loaded;
-  row.metal_by_mass = weldment.metal_by_mass;
+  row.shape.loaded_rate = labour.loaded;
+  row.shape.metal_by_mass = weldment.metal_by_mass;
   row.inputs.weldments = weldment.count;
   row.inputs.parts = weldment.parts;
   row.inputs.turns = weldment.turns;

@@ -3,8 +3,7 @@
 // Absent numbers are 0 without a source; the flags say which formulas apply.
 #pragma once
 
-#include "estimate/figures.hpp"
-#include "resolve/job.hpp"
+#include "estimate/labour_inputs.hpp"
 
 namespace seambook {
 
@@ -17,12 +16,9 @@ struct JointInputs {
   Ratio<N> convexity;
   Angle<N> groove_angle;
   Density<N> density;
-  Time<N> fit_up_per_joint, tack_time, purge_per_joint;
-  Pace<N> fit_up_per_metre, finish_pace;
-  Length<N> tack_pitch;
   Flow<N> purge_flow;
   MoneyPerVolume<N> purge_gas_price;
-  Ratio<N> access, personal;
+  LabourInputs<N> labour;
 };
 
 /// What a group of passes by one procedure takes.
@@ -37,13 +33,12 @@ struct PassInputs {
   Voltage<N> voltage;
   Power<N> beam_power, auxiliary_power;
   Flow<N> gas_flow;
-  Time<N> gas_before_and_after, start_time;
-  Pace<N> interpass_pace;
-  MoneyPerTime<N> labour_rate, wage, equipment_rate, wear_rate;
-  Ratio<N> burden;
+  Time<N> gas_before_and_after;
+  MoneyPerTime<N> equipment_rate, wear_rate;
   MoneyPerMass<N> filler_price;
   MoneyPerVolume<N> gas_price;
   MoneyPerEnergy<N> electricity;
+  PassLabourInputs<N> labour;
 };
 
 /// Which formulas a joint and its pass groups ask for; decided when the job was resolved.
@@ -52,9 +47,10 @@ struct PassShape {
 };
 struct JointShape {
   WeldKind weld = WeldKind::fillet;
-  bool tube = false, intermittent = false, from_throat = false, width_given = false, purge = false, access = false;
+  bool tube = false, intermittent = false, from_throat = false, width_given = false;
   bool speed_follows = false;    // from deposition; else the procedure's travel speed stands
   bool passes_computed = false;  // then there is one group
+  LabourShape labour;
 };
 
 template <class N>
@@ -76,12 +72,9 @@ void each_joint_input(A& a, B& b, F f) {
   f(fig::root_face, a.root_face, b.root_face), f(fig::excess_overlap, a.excess_overlap, b.excess_overlap);
   f(fig::excess_width, a.excess_width, b.excess_width), f(fig::excess_height, a.excess_height, b.excess_height);
   f(fig::convexity, a.convexity, b.convexity), f(fig::groove_angle, a.groove_angle, b.groove_angle);
-  f(fig::density, a.density, b.density), f(fig::fit_up_per_joint, a.fit_up_per_joint, b.fit_up_per_joint);
-  f(fig::tack_time, a.tack_time, b.tack_time), f(fig::purge_per_joint, a.purge_per_joint, b.purge_per_joint);
-  f(fig::fit_up_per_metre, a.fit_up_per_metre, b.fit_up_per_metre), f(fig::finish_pace, a.finish_pace, b.finish_pace);
-  f(fig::tack_pitch, a.tack_pitch, b.tack_pitch), f(fig::purge_flow, a.purge_flow, b.purge_flow);
-  f(fig::purge_gas_price, a.purge_gas_price, b.purge_gas_price), f(fig::access, a.access, b.access);
-  f(fig::personal, a.personal, b.personal);
+  f(fig::density, a.density, b.density), f(fig::purge_flow, a.purge_flow, b.purge_flow);
+  f(fig::purge_gas_price, a.purge_gas_price, b.purge_gas_price);
+  each_labour_input(a.labour, b.labour, f);
 }
 
 template <class A, class B, class F>
@@ -97,11 +90,10 @@ void each_pass_input(A& a, B& b, F f) {
   f(fig::beam_power, a.beam_power, b.beam_power), f(fig::auxiliary_power, a.auxiliary_power, b.auxiliary_power);
   f(fig::gas_flow, a.gas_flow, b.gas_flow),
       f(fig::gas_before_and_after, a.gas_before_and_after, b.gas_before_and_after);
-  f(fig::start_time, a.start_time, b.start_time), f(fig::interpass_pace, a.interpass_pace, b.interpass_pace);
-  f(fig::labour_rate, a.labour_rate, b.labour_rate), f(fig::wage, a.wage, b.wage);
   f(fig::equipment_rate, a.equipment_rate, b.equipment_rate), f(fig::wear_rate, a.wear_rate, b.wear_rate);
-  f(fig::burden, a.burden, b.burden), f(fig::filler_price, a.filler_price, b.filler_price);
+  f(fig::filler_price, a.filler_price, b.filler_price);
   f(fig::gas_price, a.gas_price, b.gas_price), f(fig::electricity, a.electricity, b.electricity);
+  each_pass_labour_input(a.labour, b.labour, f);
 }
 
 /// The row as numbers of type N. With Traced, `tape` records each input; pass group g is row g of the labels.
@@ -128,9 +120,12 @@ struct WeldmentInputs {
   MoneyPerMass<N> metal_price;
   MoneyPerTime<N> labour_rate, wage, equipment_rate;
 };
-struct WeldmentRow {
-  WeldmentInputs<Sourced> inputs;
+struct WeldmentShape {
   bool loaded_rate = true, metal_by_mass = false;
+};
+struct WeldmentRow {
+  WeldmentShape shape;
+  WeldmentInputs<Sourced> inputs;
 };
 
 template <class N>

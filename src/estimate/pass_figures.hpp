@@ -3,6 +3,7 @@
 #pragma once
 
 #include "estimate/inputs.hpp"
+#include "estimate/labour_figures.hpp"
 #include "trade/consumption.hpp"
 #include "trade/passes.hpp"
 
@@ -13,9 +14,10 @@ template <class N>
 struct PassFigures {
   Area<N> section;
   Flow<N> volume_rate;
-  Ratio<N> passes, starts, deposition_difference;
+  Ratio<N> passes, deposition_difference;
   Speed<N> travel;
-  Time<N> arc, arc_by_deposition, start, interpass, attended, floor;
+  Time<N> arc, arc_by_deposition;
+  PassLabour<N> labour;
   LineEnergy<N> line_energy, heat_input;
   Mass<N> deposit, filler;
   Volume<N> gas, purge_gas;

@@ -2,9 +2,9 @@
 // All figures are for one piece of the job: counts of joints and weldments are in them.
 #pragma once
 
+#include "estimate/labour_figures.hpp"
 #include "estimate/pass_figures.hpp"
 #include "trade/consumption.hpp"
-#include "trade/labour.hpp"
 #include "trade/length.hpp"
 #include "trade/section.hpp"
 
@@ -14,9 +14,9 @@ namespace seambook {
 template <class N>
 struct JointFigures {
   Length<N> line, weld_length;
-  Ratio<N> elements_on_line, joints_made, weld_elements, tacks;
+  Ratio<N> elements_on_line, joints_made, weld_elements;
   Area<N> section;
-  Time<N> fit_up, tack, finish, purge;
+  JointLabour<N> labour;
 };
 
 template <class N>
@@ -24,11 +24,6 @@ struct RowFigures {
   JointFigures<N> joint;
   std::vector<PassFigures<N>> passes;
 };
-
-template <class N>
-MoneyPerTime<N> labour_rate_of(const PassInputs<N>& in, bool loaded) {
-  return loaded ? in.labour_rate : loaded_rate(in.wage, in.burden);
-}
 
 template <class N>
 Area<N> section_of(const JointShape& shape, const JointInputs<N>& in) {
@@ -55,6 +50,11 @@ Area<N> section_of(const JointShape& shape, const JointInputs<N>& in) {
 }
 
 template <class N>
+LabourDrivers<N> drivers_of(const JointFigures<N>& joint) {
+  return {joint.line, joint.weld_length, joint.joints_made, joint.weld_elements};
+}
+
+template <class N>
 JointFigures<N> joint_figures(const JointShape& shape, const JointInputs<N>& in) {
   JointFigures<N> out;
   out.line = shape.tube ? name(circumference(in.outside_diameter), fig::line) : in.line;
@@ -68,53 +68,33 @@ JointFigures<N> joint_figures(const JointShape& shape, const JointInputs<N>& in)
   out.weld_elements = name(out.elements_on_line * out.joints_made * in.sides, fig::weld_elements);
   out.weld_length = name(welded * out.joints_made * in.sides, fig::weld_length);
   out.section = name(section_of(shape, in), fig::section);
-  out.fit_up = name((in.fit_up_per_joint + in.fit_up_per_metre * out.line) * out.joints_made, fig::fit_up_min);
-  out.tacks = name(tacks_on_line(out.line, in.tack_pitch) * out.joints_made, fig::tacks);
-  out.tack = name(out.tacks * in.tack_time, fig::tack_min);
-  out.finish = name(out.weld_length * in.finish_pace, fig::finish_min);
-  if (shape.purge) out.purge = name(out.joints_made * in.purge_per_joint, fig::purge_min);
+  out.labour = joint_labour(shape.labour, in.labour, drivers_of(out));
   return out;
-}
-
-/// Labour elements of group g. Passes that another pass follows are cleaned; the joint's own elements fall to group 0.
-template <class N>
-void labour_elements(const Row<N>& row, const JointFigures<N>& whole, const PassInputs<N>& in, std::uint32_t g,
-                     PassFigures<N>& out) {
-  const bool last = g + 1 == row.passes.size();
-  out.starts = name(whole.weld_elements * out.passes, fig::starts, g);
-  out.start = name(out.starts * in.start_time, fig::start_min, g);
-  const Ratio<N> followed = last ? out.passes - number<N>(1) : out.passes;
-  out.interpass = name(whole.weld_length * followed * in.interpass_pace, fig::interpass_min, g);
-  Time<N> attended = out.arc + out.start + out.interpass;
-  if (g == 0) attended = whole.fit_up + whole.tack + attended + whole.finish;
-  if (g == 0 && row.shape.purge) attended = attended + whole.purge;
-  if (row.shape.access) attended = attended * row.joint.access;
-  out.attended = name(attended, fig::attended, g);
-  out.floor = name(floor_time(out.attended, row.joint.personal), fig::floor, g);
 }
 
 template <class N>
 void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const PassShape& shape,
                          const PassInputs<N>& in, std::uint32_t g, PassFigures<N>& out) {
-  const MoneyPerTime<N> labour = labour_rate_of(in, shape.loaded_rate);
-  out.labour_cost = name(out.floor * labour, fig::labour_cost, g);
+  const MoneyPerTime<N> labour = labour_rate_of(in.labour, shape.loaded_rate);
+  out.labour_cost = name(out.labour.floor * labour, fig::labour_cost, g);
   Money<N> cost = out.labour_cost;
   if (shape.filler) {
     out.deposit = name(deposit_mass(out.section, whole.weld_length, row.joint.density), fig::deposit, g);
     out.filler = name(filler_mass(out.deposit, in.deposition_efficiency), fig::filler, g);
     out.filler_cost = name(out.filler * in.filler_price, fig::filler_cost, g);
-    out.difference_cost =
-        name((out.arc_by_deposition - out.arc) * (number<N>(1) + row.joint.personal) * (labour + in.equipment_rate),
-             fig::difference_cost, g);
+    out.difference_cost = name(
+        (out.arc_by_deposition - out.arc) * (number<N>(1) + row.joint.labour.personal) * (labour + in.equipment_rate),
+        fig::difference_cost, g);
     cost = cost + out.filler_cost;
   }
   Money<N> gas_cost{};
   if (shape.gas) {
-    out.gas = name(gas_volume(in.gas_flow, out.arc, out.starts, in.gas_before_and_after, in.gas_loss), fig::gas, g);
+    out.gas =
+        name(gas_volume(in.gas_flow, out.arc, out.labour.starts, in.gas_before_and_after, in.gas_loss), fig::gas, g);
     gas_cost = out.gas * in.gas_price;
   }
-  if (row.shape.purge) {
-    const Time<N> purged = g == 0 ? whole.purge + out.arc : out.arc;
+  if (row.shape.labour.purge) {
+    const Time<N> purged = g == 0 ? whole.labour.purge + out.arc : out.arc;
     out.purge_gas = name(row.joint.purge_flow * purged * in.gas_loss, fig::purge_gas, g);
     gas_cost = gas_cost + out.purge_gas * row.joint.purge_gas_price;
   }
@@ -126,7 +106,7 @@ void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const 
            fig::energy, g);
   out.power_cost = name(out.energy * in.electricity, fig::power_cost, g);
   out.wear_cost = name(out.arc * in.wear_rate, fig::wear_cost, g);
-  out.equipment_cost = name(out.floor * in.equipment_rate, fig::equipment_cost, g);
+  out.equipment_cost = name(out.labour.floor * in.equipment_rate, fig::equipment_cost, g);
   out.cost = name(cost + out.power_cost + out.wear_cost + out.equipment_cost, fig::joint_cost, g);
 }
 
@@ -137,7 +117,9 @@ RowFigures<N> row_figures(const Row<N>& row) {
   for (std::size_t i = 0; i < row.passes.size(); ++i) {
     const auto g = static_cast<std::uint32_t>(i);
     weld_passes(row.shape, out.joint.weld_length, row.pass_shapes[i], row.passes[i], g, out.passes[i]);
-    labour_elements(row, out.joint, row.passes[i], g, out.passes[i]);
+    out.passes[i].labour =
+        pass_labour(row.passes[i].labour, drivers_of(out.joint), out.passes[i].passes, i + 1 == row.passes.size(), g);
+    floor_times(row.shape.labour, row.joint.labour, out.joint.labour, out.passes[i].arc, g, out.passes[i].labour);
     materials_and_money(row, out.joint, row.pass_shapes[i], row.passes[i], g, out.passes[i]);
   }
   return out;
@@ -152,16 +134,16 @@ struct WeldmentFigures {
 };
 
 template <class N>
-WeldmentFigures<N> weldment_figures(const WeldmentInputs<N>& in, bool loaded, bool metal_by_mass, std::uint32_t row) {
+WeldmentFigures<N> weldment_figures(const WeldmentShape& shape, const WeldmentInputs<N>& in, std::uint32_t row) {
   WeldmentFigures<N> out;
   out.parts = name(in.weldments * in.parts * in.fit_up_per_part, fig::parts_min, row);
   out.turns = name(in.weldments * in.turns * in.time_per_turn, fig::turns_min, row);
   out.floor = name(floor_time(out.parts + out.turns, in.personal), fig::weldment_floor, row);
-  const MoneyPerTime<N> labour = loaded ? in.labour_rate : loaded_rate(in.wage, in.burden);
+  const MoneyPerTime<N> labour = shape.loaded_rate ? in.labour_rate : loaded_rate(in.wage, in.burden);
   out.labour_cost = name(out.floor * labour, fig::weldment_labour, row);
   out.equipment_cost = name(out.floor * in.equipment_rate, fig::weldment_equipment, row);
   out.mass = name(in.weldments * in.mass, fig::weldment_mass, row);
-  if (metal_by_mass) out.metal_cost = name(out.mass / in.yield * in.metal_price, fig::metal_cost, row);
+  if (shape.metal_by_mass) out.metal_cost = name(out.mass / in.yield * in.metal_price, fig::metal_cost, row);
   return out;
 }
 

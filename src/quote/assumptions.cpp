@@ -36,7 +36,7 @@ void collect_rows(const RateBook& book, const Job& job, std::vector<SourceId>& o
   for (const Weldment& weldment : job.weldments) {
     tape.clear();
     const WeldmentRow row = gather_weldment(book, job, weldment);
-    weldment_figures(lift_weldment<Traced>(row.inputs, 0, &tape), row.loaded_rate, row.metal_by_mass, 0);
+    weldment_figures(row.shape, lift_weldment<Traced>(row.inputs, 0, &tape), 0);
     collect(tape, out);
   }
 }

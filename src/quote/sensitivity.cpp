@@ -98,8 +98,7 @@ void sweep_weldment(const RateBook& book, const Job& job, const Weldment& weldme
                     Gradients& gradients) {
   tape.clear();
   const WeldmentRow row = gather_weldment(book, job, weldment);
-  const WeldmentFigures<Traced> figures =
-      weldment_figures(lift_weldment<Traced>(row.inputs, 0, &tape), row.loaded_rate, row.metal_by_mass, 0);
+  const WeldmentFigures<Traced> figures = weldment_figures(row.shape, lift_weldment<Traced>(row.inputs, 0, &tape), 0);
   std::vector<Seed> seeds;
   seed(seeds, figures.labour_cost, weight(weights.each, CostKind::labour));
   seed(seeds, figures.equipment_cost, weight(weights.each, CostKind::equipment));

@@ -74,7 +74,7 @@ std::string explain_weldment(const ExplainedJob& e, std::size_t index) {
   const Weldment& weldment = e.job.weldments[index];
   Tape tape;
   const WeldmentRow row = gather_weldment(e.book, e.job, weldment);
-  weldment_figures(lift_weldment<Traced>(row.inputs, 0, &tape), row.loaded_rate, row.metal_by_mass, 0);
+  weldment_figures(row.shape, lift_weldment<Traced>(row.inputs, 0, &tape), 0);
   std::string out = printable_line(fmt::format("weldment {}", weldment.name)) + render(working(tape, words_for(e)));
   for (const Bought& line : weldment.bought) {
     out += "  " + printable_line(fmt::format("bought: {}, {} {}, {}", line.what.empty() ? "-" : line.what,

@@ -118,7 +118,7 @@ Sheet caution_sheet(const RateBook& book, std::span<const Job> jobs) {
 
 Time<> operation_time(std::span<const Job> jobs, std::span<const Estimate> estimates, const OperationRef& ref) {
   return static_cast<double>(jobs[ref.job].quantities.front()) *
-         estimates[ref.job].joints[ref.joint].passes[ref.group].floor;
+         estimates[ref.job].joints[ref.joint].passes[ref.group].labour.floor;
 }
 
 Workbook plan_workbook(const RateBook& book, std::span<const Job> jobs, std::span<const Estimate> estimates,

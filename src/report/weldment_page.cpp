@@ -23,7 +23,7 @@ void put_weldments(const RateBook& book, const Job& job, const SharedCells& shar
   for (std::size_t w = 0; w < job.weldments.size(); ++w) {
     tape.clear();
     const WeldmentRow row = gather_weldment(book, job, job.weldments[w]);
-    weldment_figures(lift_weldment<Traced>(row.inputs, 0, &tape), row.loaded_rate, row.metal_by_mass, 0);
+    weldment_figures(row.shape, lift_weldment<Traced>(row.inputs, 0, &tape), 0);
     put(sheets[0], weldment_row(w), 0, job.weldments[w].name);
     // The count is an input here, though joints see it as shared.
     SharedCells others = shared;

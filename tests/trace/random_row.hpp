@@ -44,8 +44,8 @@ inline void give_shape(Dice& dice, Row<Sourced>& row) {
   s.intermittent = dice.one_in(3);
   s.from_throat = dice.one_in(2);
   s.width_given = dice.one_in(3);
-  s.purge = dice.one_in(4);
-  s.access = dice.one_in(4);
+  s.labour.purge = dice.one_in(4);
+  s.labour.access = dice.one_in(4);
   if (s.tube) dice.give(in.outside_diameter, 20, 600, unit::mm);
   if (!s.tube) dice.give(in.line, 100, 5000, unit::mm);
   if (s.intermittent) dice.give(in.element, 20, 60, unit::mm), dice.give(in.pitch, 60, 200, unit::mm);
@@ -69,13 +69,13 @@ inline void give_joint(Dice& dice, Row<Sourced>& row) {
   dice.count(in.weldments, 1, 20), dice.count(in.count, 1, 8), dice.count(in.sides, 1, 2);
   dice.give(in.thickness, 3, 20, unit::mm), dice.give(in.thickness_second, 3, 20, unit::mm);
   dice.give(in.density, 2.6, 8.1, unit::g_per_cm3);
-  dice.give(in.fit_up_per_joint, 0.5, 5, unit::min), dice.give(in.tack_time, 0.1, 0.6, unit::min);
-  dice.give(in.fit_up_per_metre, 0.5, 4, unit::min_per_m), dice.give(in.tack_pitch, 80, 300, unit::mm);
-  if (!dice.one_in(4)) dice.give(in.finish_pace, 0.5, 6, unit::min_per_m);
-  if (!dice.one_in(5)) dice.give(in.personal, 5, 20, unit::percent);
-  if (row.shape.access) dice.give(in.access, 110, 160, unit::percent);
-  if (!row.shape.purge) return;
-  dice.give(in.purge_per_joint, 1, 6, unit::min), dice.give(in.purge_flow, 5, 15, unit::l_per_min);
+  dice.give(in.labour.fit_up_per_joint, 0.5, 5, unit::min), dice.give(in.labour.tack_time, 0.1, 0.6, unit::min);
+  dice.give(in.labour.fit_up_per_metre, 0.5, 4, unit::min_per_m), dice.give(in.labour.tack_pitch, 80, 300, unit::mm);
+  if (!dice.one_in(4)) dice.give(in.labour.finish_pace, 0.5, 6, unit::min_per_m);
+  if (!dice.one_in(5)) dice.give(in.labour.personal, 5, 20, unit::percent);
+  if (row.shape.labour.access) dice.give(in.labour.access, 110, 160, unit::percent);
+  if (!row.shape.labour.purge) return;
+  dice.give(in.labour.purge_per_joint, 1, 6, unit::min), dice.give(in.purge_flow, 5, 15, unit::l_per_min);
   dice.give(in.purge_gas_price, 5, 20, unit::money_per_m3);
 }
 
@@ -100,10 +100,11 @@ inline void give_pass(Dice& dice, PassShape& shape, PassInputs<Sourced>& in) {
     dice.give(in.gas_price, 4, 20, unit::money_per_m3);
     if (!dice.one_in(3)) dice.give(in.gas_before_and_after, 1, 12, unit::s);
   }
-  dice.give(in.start_time, 0.05, 0.5, unit::min);
-  if (!dice.one_in(4)) dice.give(in.interpass_pace, 0.2, 3, unit::min_per_m);
-  if (shape.loaded_rate) dice.give(in.labour_rate, 30, 80, unit::money_per_h);
-  if (!shape.loaded_rate) dice.give(in.wage, 15, 40, unit::money_per_h), dice.give(in.burden, 20, 110, unit::percent);
+  dice.give(in.labour.start_time, 0.05, 0.5, unit::min);
+  if (!dice.one_in(4)) dice.give(in.labour.interpass_pace, 0.2, 3, unit::min_per_m);
+  if (shape.loaded_rate) dice.give(in.labour.labour_rate, 30, 80, unit::money_per_h);
+  if (!shape.loaded_rate)
+    dice.give(in.labour.wage, 15, 40, unit::money_per_h), dice.give(in.labour.burden, 20, 110, unit::percent);
   dice.give(in.equipment_rate, 2, 40, unit::money_per_h);
   if (!dice.one_in(3)) dice.give(in.wear_rate, 0.2, 5, unit::money_per_h);
   if (shape.filler) dice.give(in.filler_price, 2, 40, unit::money_per_kg);
@@ -135,14 +136,15 @@ std::vector<Reading<N>> readings(const RowFigures<N>& row) {
   const auto add = [&](const Figure& figure, const auto& quantity) { all.push_back({figure.key, quantity.si}); };
   const JointFigures<N>& j = row.joint;
   add(fig::line, j.line), add(fig::weld_length, j.weld_length), add(fig::elements_on_line, j.elements_on_line);
-  add(fig::joints_made, j.joints_made), add(fig::weld_elements, j.weld_elements), add(fig::tacks, j.tacks);
-  add(fig::section, j.section), add(fig::fit_up_min, j.fit_up), add(fig::tack_min, j.tack);
-  add(fig::finish_min, j.finish), add(fig::purge_min, j.purge);
+  add(fig::joints_made, j.joints_made), add(fig::weld_elements, j.weld_elements), add(fig::tacks, j.labour.tacks);
+  add(fig::section, j.section), add(fig::fit_up_min, j.labour.fit_up), add(fig::tack_min, j.labour.tack);
+  add(fig::finish_min, j.labour.finish), add(fig::purge_min, j.labour.purge);
   for (const PassFigures<N>& p : row.passes) {
     add(fig::group_section, p.section), add(fig::volume_rate, p.volume_rate), add(fig::passes, p.passes);
-    add(fig::starts, p.starts), add(fig::deposition_difference, p.deposition_difference), add(fig::travel, p.travel);
-    add(fig::arc, p.arc), add(fig::arc_by_deposition, p.arc_by_deposition), add(fig::start_min, p.start);
-    add(fig::interpass_min, p.interpass), add(fig::attended, p.attended), add(fig::floor, p.floor);
+    add(fig::starts, p.labour.starts), add(fig::deposition_difference, p.deposition_difference),
+        add(fig::travel, p.travel);
+    add(fig::arc, p.arc), add(fig::arc_by_deposition, p.arc_by_deposition), add(fig::start_min, p.labour.start);
+    add(fig::interpass_min, p.labour.interpass), add(fig::attended, p.labour.attended), add(fig::floor, p.labour.floor);
     add(fig::line_energy, p.line_energy), add(fig::heat_input, p.heat_input), add(fig::deposit, p.deposit);
     add(fig::filler, p.filler), add(fig::gas, p.gas), add(fig::purge_gas, p.purge_gas), add(fig::energy, p.energy);
     add(fig::labour_cost, p.labour_cost), add(fig::filler_cost, p.filler_cost), add(fig::gas_cost, p.gas_cost);

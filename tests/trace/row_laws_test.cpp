@@ -36,7 +36,7 @@ TEST_CASE("twice the length is twice the weld metal and the arc time") {
       CHECK(twice.passes[g].arc.si == near(2 * once.passes[g].arc.si));
       CHECK(twice.passes[g].energy.si == near(2 * once.passes[g].energy.si));
       CHECK(twice.passes[g].passes == once.passes[g].passes);
-      CHECK(twice.passes[g].start.si == once.passes[g].start.si);
+      CHECK(twice.passes[g].labour.start.si == once.passes[g].labour.start.si);
     }
   }
 }
@@ -51,7 +51,7 @@ TEST_CASE("twice the weldments cost twice as much") {
     const RowFigures<double> twice = figures(row);
     for (std::size_t g = 0; g < once.passes.size(); ++g) {
       CHECK(twice.passes[g].cost.si == near(2 * once.passes[g].cost.si));
-      CHECK(twice.passes[g].floor.si == near(2 * once.passes[g].floor.si));
+      CHECK(twice.passes[g].labour.floor.si == near(2 * once.passes[g].labour.floor.si));
       CHECK(twice.passes[g].section == once.passes[g].section);
     }
   }

@@ -146,7 +146,7 @@ TEST_CASE("a weighted sum of results sweeps like the sum of sweeps") {
     CAPTURE(trial);
     Tape tape;
     const RowFigures<Traced> row = row_figures(lift_row<Traced>(random_row::any(dice), &tape));
-    const std::uint32_t cost = row.passes[0].cost.si.node, floor = row.passes[0].floor.si.node;
+    const std::uint32_t cost = row.passes[0].cost.si.node, floor = row.passes[0].labour.floor.si.node;
     const std::vector<double> both = sweep(tape, {{cost, 2}, {floor, -0.5}});
     const std::vector<double> by_cost = sweep(tape, {{cost, 1}}), by_floor = sweep(tape, {{floor, 1}});
     double largest = 0;

@@ -1,0 +1,73 @@
+// The labour of a joint and its pass groups, element by element, written once for plain and for traced numbers.
+// Holds afterwards: attended minutes are the sum of the elements (times access), floor minutes are those with the
+// personal allowance; the first pass group carries the elements of the joint as a whole.
+#pragma once
+
+#include "estimate/labour_inputs.hpp"
+#include "trade/labour.hpp"
+#include "trade/length.hpp"
+
+namespace seambook {
+
+/// What the labour of a joint hangs on.
+template <class N>
+struct LabourDrivers {
+  Length<N> line, weld_length;
+  Ratio<N> joints_made, weld_elements;
+};
+
+/// Elements of a joint as a whole.
+template <class N>
+struct JointLabour {
+  Ratio<N> tacks;
+  Time<N> fit_up, tack, finish, purge;
+};
+
+/// Elements of one pass group, and the sums.
+template <class N>
+struct PassLabour {
+  Ratio<N> starts;
+  Time<N> start, interpass, attended, floor;
+};
+
+template <class N>
+MoneyPerTime<N> labour_rate_of(const PassLabourInputs<N>& in, bool loaded) {
+  return loaded ? in.labour_rate : loaded_rate(in.wage, in.burden);
+}
+
+template <class N>
+JointLabour<N> joint_labour(const LabourShape& shape, const LabourInputs<N>& in, const LabourDrivers<N>& drivers) {
+  JointLabour<N> out;
+  out.fit_up = name((in.fit_up_per_joint + in.fit_up_per_metre * drivers.line) * drivers.joints_made, fig::fit_up_min);
+  out.tacks = name(tacks_on_line(drivers.line, in.tack_pitch) * drivers.joints_made, fig::tacks);
+  out.tack = name(out.tacks * in.tack_time, fig::tack_min);
+  out.finish = name(drivers.weld_length * in.finish_pace, fig::finish_min);
+  if (shape.purge) out.purge = name(drivers.joints_made * in.purge_per_joint, fig::purge_min);
+  return out;
+}
+
+/// Elements of group g beside its arc time. Passes that another pass follows are cleaned.
+template <class N>
+PassLabour<N> pass_labour(const PassLabourInputs<N>& in, const LabourDrivers<N>& drivers, Ratio<N> passes,
+                          bool last_group, std::uint32_t g) {
+  PassLabour<N> out;
+  out.starts = name(drivers.weld_elements * passes, fig::starts, g);
+  out.start = name(out.starts * in.start_time, fig::start_min, g);
+  const Ratio<N> followed = last_group ? passes - number<N>(1) : passes;
+  out.interpass = name(drivers.weld_length * followed * in.interpass_pace, fig::interpass_min, g);
+  return out;
+}
+
+/// Attended and floor time of group g; the joint's own elements fall to group 0.
+template <class N>
+void floor_times(const LabourShape& shape, const LabourInputs<N>& in, const JointLabour<N>& whole, Time<N> arc,
+                 std::uint32_t g, PassLabour<N>& out) {
+  Time<N> attended = arc + out.start + out.interpass;
+  if (g == 0) attended = whole.fit_up + whole.tack + attended + whole.finish;
+  if (g == 0 && shape.purge) attended = attended + whole.purge;
+  if (shape.access) attended = attended * in.access;
+  out.attended = name(attended, fig::attended, g);
+  out.floor = name(floor_time(out.attended, in.personal), fig::floor, g);
+}
+
+}  // namespace seambook
