@@ -6,7 +6,7 @@
 #include "estimate/pass_figures.hpp"
 #include "trade/consumption.hpp"
 #include "trade/length.hpp"
-#include "trade/section.hpp"
+#include "trade/section_fills.hpp"
 
 namespace seambook {
 

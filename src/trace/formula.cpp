@@ -152,6 +152,8 @@ class Renderer {
         return {call("LN", x.text)};
       case Op::hyperbolic_tangent:
         return {call("TANH", x.text)};
+      case Op::arc_sine:
+        return {call("ASIN", x.text)};
       case Op::sine:
         return {call("SIN", radians(n))};
       case Op::cosine:

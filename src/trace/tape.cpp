@@ -86,6 +86,10 @@ void pass_on(const Tape& tape, const TapeNode& n, double d, std::vector<double>&
       return pass(0, 1 + n.value * n.value);
     case Op::hyperbolic_tangent:
       return pass(0, 1 - n.value * n.value);
+    case Op::arc_sine: {  // at a right angle the slope is beyond all bounds: it counts as flat
+      const double cosine = std::cos(n.value);
+      return pass(0, cosine > 1e-7 ? 1 / cosine : 0);
+    }
   }
 }
 

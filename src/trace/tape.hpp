@@ -31,6 +31,7 @@ enum class Op : std::uint8_t {
   cosine,
   tangent,
   hyperbolic_tangent,
+  arc_sine,
 };
 
 using SourceId = std::uint32_t;

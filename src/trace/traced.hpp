@@ -61,6 +61,7 @@ inline Traced tangent(Traced x) { return traced_detail::record(Op::tangent, tang
 inline Traced hyperbolic_tangent(Traced x) {
   return traced_detail::record(Op::hyperbolic_tangent, hyperbolic_tangent(x.value), x);
 }
+inline Traced arc_sine(Traced x) { return traced_detail::record(Op::arc_sine, arc_sine(x.value), x); }
 inline Traced power(Traced x, double exponent) {
   return traced_detail::record(Op::power, power(x.value, exponent), x, Traced(exponent));
 }

@@ -27,6 +27,7 @@ inline double sine(double x) { return std::sin(x); }
 inline double cosine(double x) { return std::cos(x); }
 inline double tangent(double x) { return std::tan(x); }
 inline double hyperbolic_tangent(double x) { return std::tanh(x); }
+inline double arc_sine(double x) { return std::asin(x); }
 /// Half away from zero on the 15-significant-digit decimal, which is what spreadsheets do; `digits` 0 to 4.
 double round_decimal(double x, int digits);
 
@@ -84,6 +85,10 @@ Ratio<N> cos(Angle<N> x) {
 template <class N>
 Ratio<N> tan(Angle<N> x) {
   return {tangent(x.si)};
+}
+template <class N>
+Angle<N> asin(Ratio<N> x) {
+  return {arc_sine(x.si)};
 }
 /// Rounds money to the currency's minor unit (`digits` decimals).
 template <class N>

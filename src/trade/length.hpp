@@ -11,10 +11,22 @@ Length<N> circumference(Length<N> outside_diameter) {
   return outside_diameter * 3.14159265358979323846;
 }
 
+/// All round a rectangle whose corners are rounded by `corner_radius`; 0 for sharp ones.
+template <class N>
+Length<N> all_around(Length<N> side, Length<N> side_second, Length<N> corner_radius) {
+  return 2 * (side + side_second) - (8 - 2 * 3.14159265358979323846) * corner_radius;
+}
+
 /// Whole weld elements on one line: the first starts at its beginning, the last ends on it.
 template <class N>
 Ratio<N> elements_on_line(Length<N> line, Length<N> element, Length<N> pitch) {
   return whole_down((line - element) / pitch + number<N>(1));
+}
+
+/// Staggered elements of the second side begin half a pitch later: on what is left of its line.
+template <class N>
+Ratio<N> staggered_elements(Length<N> line, Length<N> element, Length<N> pitch) {
+  return elements_on_line(line - pitch / 2, element, pitch);
 }
 
 /// Tacks at each end of a line and between them, at most `pitch` apart.

@@ -1,4 +1,6 @@
-// Cross-section of the weld metal as drawn. Sizes as in ISO 2553: leg z, throat a, thickness t, gap b, root face c.
+// Cross-section of the weld metal as drawn: fillets, gaps, bevels and caps. Sizes as in ISO 2553: leg z, throat a,
+// thickness t, gap b, root face c. Grooves are in trade/section_grooves.hpp, what fills holes, rounds and surfaces in
+// trade/section_fills.hpp.
 // Sources: plane geometry; parts A (gap), B (bevel triangle) and C (parabolic cap) as in "Welding Filler Metals Data
 // Handbook", ESAB North America, section 8; "Job Knowledge 95: Calculating weld volume and weight", TWI.
 #pragma once
@@ -19,6 +21,25 @@ Area<N> fillet_section(Length<N> leg, Ratio<N> convexity) {
   return leg * leg / 2 * (number<N>(1) + convexity);
 }
 
+/// Fillet with legs on either member, z₁z₂/2 (plane geometry: a right triangle), made fuller by the convexity.
+template <class N>
+Area<N> unequal_fillet_section(Length<N> leg, Length<N> leg_second, Ratio<N> convexity) {
+  return leg * leg_second / 2 * (number<N>(1) + convexity);
+}
+
+/// Leg over a root gap. Both legs grow by the gap, so that the throat still stands from the edge of the upright member
+/// (plane geometry; the rule of AWS D1.1 for gaps in fillet joints, from memory).
+template <class N>
+Length<N> leg_over_gap(Length<N> leg, Length<N> gap) {
+  return leg + gap;
+}
+
+/// Largest throat in legs on two members at right angles: the height of the triangle, z₁z₂/√(z₁² + z₂²).
+template <class N>
+Length<N> throat_of_legs(Length<N> leg, Length<N> leg_second) {
+  return leg * leg_second / sqrt(leg * leg + leg_second * leg_second);
+}
+
 /// Gap between square edges: part A.
 template <class N>
 Area<N> gap_section(Length<N> thickness, Length<N> gap) {
@@ -35,29 +56,6 @@ Area<N> bevel_triangle(Length<N> depth, Angle<N> bevel) {
 template <class N>
 Area<N> cap_section(Length<N> width, Length<N> height) {
   return width * height * 2 / 3;
-}
-
-/// Single-V: gap over the whole thickness and a bevel triangle on each side above the root face.
-template <class N>
-Area<N> single_v_section(Length<N> thickness, Length<N> gap, Length<N> root_face, Angle<N> groove_angle) {
-  return gap_section(thickness, gap) + 2 * bevel_triangle(thickness - root_face, groove_angle / 2);
-}
-
-/// Single-bevel: one bevelled member; the groove angle is the bevel angle.
-template <class N>
-Area<N> single_bevel_section(Length<N> thickness, Length<N> gap, Length<N> root_face, Angle<N> groove_angle) {
-  return gap_section(thickness, gap) + bevel_triangle(thickness - root_face, groove_angle);
-}
-
-/// Width of a single-V at the face.
-template <class N>
-Length<N> single_v_face(Length<N> thickness, Length<N> gap, Length<N> root_face, Angle<N> groove_angle) {
-  return gap + 2 * ((thickness - root_face) * tan(groove_angle / 2));
-}
-
-template <class N>
-Length<N> single_bevel_face(Length<N> thickness, Length<N> gap, Length<N> root_face, Angle<N> groove_angle) {
-  return gap + (thickness - root_face) * tan(groove_angle);
 }
 
 }  // namespace seambook

@@ -7,7 +7,7 @@
 #include "trade/consumption.hpp"
 #include "trade/labour.hpp"
 #include "trade/passes.hpp"
-#include "trade/section.hpp"
+#include "trade/section_fills.hpp"
 
 namespace tables {
 

@@ -123,6 +123,7 @@ class Reader {
     if (named("RADIANS", 1)) return x[0] * 3.14159265358979323846 / 180;
     if (named("EXP", 1)) return std::exp(x[0]);
     if (named("LN", 1)) return std::log(x[0]);
+    if (named("ASIN", 1)) return std::asin(x[0]);
     if (named("TANH", 1)) return std::tanh(x[0]);
     fail("no function " + name);
   }

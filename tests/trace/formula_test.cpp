@@ -7,7 +7,7 @@
 #include "trade/consumption.hpp"
 #include "trade/length.hpp"
 #include "trade/passes.hpp"
-#include "trade/section.hpp"
+#include "trade/section_grooves.hpp"
 
 using namespace seambook;
 
@@ -144,6 +144,7 @@ TEST_CASE("functions take their arguments in one unit") {
   CHECK(s.text(sqrt(mm * mm + mm * mm), unit::mm) == "SQRT(A1*A1+A1*A1)");
   CHECK(s.text(exp(x) + log(y)) == "EXP(C1)+LN(D1)");
   CHECK(s.text(tanh(mm / m)) == "TANH(A1/B1/1000)");
+  CHECK(s.text(asin(mm / m)) == "ASIN(A1/B1/1000)");
   CHECK(s.text(whole_down(x * 3)) == "INT(C1*3*1.000000001)");
   CHECK(s.text(whole_up(x + y)) == "ROUNDUP((C1+D1)*0.999999999,0)");
   CHECK(s.text(round_money(Money<Traced>{x.si} + Money<Traced>{y.si}, 2), unit::money) == "ROUND(C1+D1,2)");

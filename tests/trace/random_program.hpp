@@ -64,6 +64,8 @@ N take(const Step& step, const std::vector<N>& x) {
       return tangent(a);
     case Op::hyperbolic_tangent:
       return hyperbolic_tangent(a);
+    case Op::arc_sine:
+      return arc_sine(a);
     default:
       return N(step.constant);
   }
@@ -97,7 +99,8 @@ inline bool fits(const Step& step, const std::vector<double>& x, double result) 
   if (step.op == Op::divide && std::fabs(b) < 0.01) return false;
   const bool angle = step.op == Op::sine || step.op == Op::cosine || step.op == Op::tangent;
   if (angle && std::fabs(a) > 1.3) return false;  // far out an angle has no digits left, near 90° the tangent has none
-  if (step.op == Op::whole_up && a < 0) return false;  // counts are never negative
+  if (step.op == Op::arc_sine && std::fabs(a) > 0.95) return false;  // near its end the slope is beyond all bounds
+  if (step.op == Op::whole_up && a < 0) return false;                // counts are never negative
   return std::isfinite(result) && std::fabs(result) < 1e4 && (result == 0 || std::fabs(result) > 1e-4);
 }
 
@@ -107,7 +110,7 @@ inline Program any(random_row::Dice& dice, int steps, bool rounding = true) {
   std::vector<double> x = program.inputs;
   while (static_cast<int>(program.steps.size()) < steps) {
     Step step;
-    step.op = static_cast<Op>(dice.whole(0, static_cast<int>(Op::hyperbolic_tangent)));
+    step.op = static_cast<Op>(dice.whole(0, static_cast<int>(Op::arc_sine)));
     if (step.op == Op::input || step.op == Op::named || (step.op == Op::round_decimal && !rounding)) continue;
     // The latest results twice as often, so that calculations grow deep.
     const int last = static_cast<int>(x.size()) - 1;
