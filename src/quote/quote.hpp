@@ -32,9 +32,6 @@ struct Quote {
   std::vector<Diagnostic> findings;
 };
 
-/// What a number of the quote is: a sum over the sheet's pages (its leaf has this source).
-inline constexpr SourceId summed = 1u << 30;
-
 Quote make_quote(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, Date date);
 /// The quote's inputs as they stand, each with its source: policy from the rate book, sums marked `summed`.
 QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, const std::vector<SetupRow>&);

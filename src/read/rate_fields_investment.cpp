@@ -26,7 +26,7 @@ constexpr auto investment_own = std::to_array({
     field<&InvestmentText::yearly>("yearly", "what is paid each year: a list of {what: eyewear, price: 400 EUR}"),
     required(field<&InvestmentText::life_years>("life_years", "years in use: 6")),
     or_zero(field<&InvestmentText::residual>("residual", "worth at the end, share of the capital: 10 %")),
-    or_zero(field<&InvestmentText::interest>("interest", "a year: 6 %")),
+    required(field<&InvestmentText::interest>("interest", "a year: 6 %")),
     or_zero(field<&InvestmentText::upkeep>("upkeep", "a year, share of the capital: 5 %")),
     field<&InvestmentText::avoidable_rate>("avoidable_rate",
                                            "wage and burden that an hour less does not cost: 33 EUR/h"),

@@ -23,7 +23,8 @@ std::vector<InvestmentLine> lines_of(RateDraft& draft, const InvestmentText& tex
 void resolve_scenarios(RateDraft& draft, const InvestmentText& text, Investment& investment) {
   NamesSeen seen;
   for (const ScenarioText& written : text.scenarios) {
-    Scenario scenario{.name = take_name(draft, seen, written.name, "scenario")};
+    Scenario scenario;
+    scenario.name = take_name(draft, seen, written.name, "scenario");
     RateEntry entry{draft, "scenario " + scenario.name, written.place, text.evidence};
     scenario.capital = known_within(entry, written.capital, "capital", {0, 10, true, false});
     scenario.fit_up = known_within(entry, written.fit_up, "extra fit-up", factor_limits);
@@ -58,7 +59,8 @@ void resolve_investment(RateDraft& draft, const RateText& text) {
                  {1, 50, false, false});
   set_limits(entry, investment.life_years.si.source, {1, 50, false, false});
   investment.residual = known_within(entry, written.residual, "residual", {0, 1, false, true});
-  investment.interest = known_within(entry, written.interest, "interest", share_limits);
+  // Annuity factors divide by it.
+  investment.interest = needed_within(entry, written.interest, "interest", {0.001, 1, false, false});
   investment.upkeep = known_within(entry, written.upkeep, "upkeep", share_limits);
   investment.avoidable_rate = known(entry, written.avoidable_rate, "avoidable rate", unit::money_per_h);
   investment.labour_value = labour_value_of(written.labour_value);

@@ -40,5 +40,7 @@ struct JobSource {
 };
 
 inline constexpr SourceId first_job_source = 1u << 24;
+/// The source of a number that is a sum over other records, or over a sheet's pages.
+inline constexpr SourceId summed = 1u << 30;
 
 }  // namespace seambook
