@@ -55,6 +55,8 @@ inline constexpr Figure heat_input{"heat_input", "heat input", unit::kJ_per_mm, 
 
 // Labour.
 inline constexpr Figure fit_up_min{"fit_up_time", "fit-up", unit::min, 2, "per joint and per metre of line"};
+inline constexpr Figure fit_up_extra_min{"fit_up_extra_time", "close fit-up", unit::min, 2,
+                                         "line × the process's extra minutes per metre"};
 inline constexpr Figure tacks{"tacks", "tacks", unit::none, 0, "line over tack pitch, rounded up, and one"};
 inline constexpr Figure tack_min{"tack_time", "tacking", unit::min, 2, "tacks × time per tack"};
 inline constexpr Figure starts{"starts", "starts", unit::none, 0, "weld elements × passes"};
@@ -111,6 +113,7 @@ inline constexpr Figure interpass_pace{"interpass_pace", "interpass cleaning", u
 inline constexpr Figure finish_pace{"finish_pace", "finish", unit::min_per_m, 2};
 inline constexpr Figure fit_up_per_joint{"fit_up_per_joint", "fit-up per joint", unit::min, 2};
 inline constexpr Figure fit_up_per_metre{"fit_up_per_metre", "fit-up per metre", unit::min_per_m, 2};
+inline constexpr Figure fit_up_extra{"fit_up_extra", "close fit-up per metre", unit::min_per_m, 2};
 inline constexpr Figure purge_per_joint{"purge_per_joint", "purge time per joint", unit::min, 2};
 inline constexpr Figure purge_flow{"purge_flow", "purge flow", unit::l_per_min, 1};
 inline constexpr Figure purge_gas_price{"purge_gas_price", "purge gas price", unit::money_per_m3, 2};

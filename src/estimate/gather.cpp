@@ -13,14 +13,24 @@ Known<dim::length> tack_pitch_for(const Process& process, const Joint& joint) {
   return thinner < process.thin_below.si ? process.tack_pitch_thin : process.tack_pitch;
 }
 
-JointShape shape_of(const Joint& joint) {
+/// A finish may have less to do after one process than after another.
+Known<dim::pace> finish_pace_for(const RateBook& book, const Joint& joint) {
+  const Finish& finish = book.finishes[joint.finish];
+  const std::size_t process = book.procedures[joint.passes.front().procedure].process;
+  for (const FinishAfter& after : finish.after)
+    if (after.process == process) return after.time;
+  return finish.time;
+}
+
+JointShape shape_of(const RateBook& book, const Joint& joint) {
   JointShape shape;
   shape.weld = joint.weld;
   shape.tube = joint.outside_diameter.si.source != no_source;
   shape.intermittent = joint.element.si.source != no_source;
   shape.from_throat = joint.throat.si.source != no_source;
   shape.width_given = joint.excess_width.si.source != no_source;
-  shape.labour = {joint.purge, joint.access.si.source != no_source};
+  shape.labour = {joint.purge, joint.access.si.source != no_source,
+                  process_of(book, joint.passes.front()).fit_up_extra.si.source != no_source};
   shape.passes_computed = joint.passes.size() == 1 && !joint.passes.front().count;
   shape.speed_follows = shape.passes_computed || joint.choice.made_by_program;
   return shape;
@@ -32,7 +42,8 @@ LabourInputs<Sourced> labour_inputs(const RateBook& book, const Joint& joint, co
   in.fit_up_per_metre = book.allowances.fit_up_per_metre;
   in.tack_time = process.tack;
   in.tack_pitch = tack_pitch_for(process, joint);
-  in.finish_pace = book.finishes[joint.finish].time;
+  in.fit_up_extra = process.fit_up_extra;
+  in.finish_pace = finish_pace_for(book, joint);
   if (joint.purge) in.purge_per_joint = book.allowances.purge_per_joint;
   in.access = joint.access;
   in.personal = book.allowances.personal;
@@ -125,7 +136,7 @@ PassInputs<Sourced> pass_inputs(const RateBook& book, const PassGroup& group) {
 }  // namespace
 
 Row<Sourced> gather_row(const RateBook& book, const Job& job, const Joint& joint) {
-  Row<Sourced> row{shape_of(joint), joint_inputs(book, job, joint), {}, {}};
+  Row<Sourced> row{shape_of(book, joint), joint_inputs(book, job, joint), {}, {}};
   for (const PassGroup& group : joint.passes) {
     row.pass_shapes.push_back(pass_shape(book, book.procedures[group.procedure], process_of(book, group)));
     row.passes.push_back(pass_inputs(book, group));

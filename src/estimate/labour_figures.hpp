@@ -20,7 +20,7 @@ struct LabourDrivers {
 template <class N>
 struct JointLabour {
   Ratio<N> tacks;
-  Time<N> fit_up, tack, finish, purge;
+  Time<N> fit_up, fit_up_extra, tack, finish, purge;
 };
 
 /// Elements of one pass group, and the sums.
@@ -39,6 +39,8 @@ template <class N>
 JointLabour<N> joint_labour(const LabourShape& shape, const LabourInputs<N>& in, const LabourDrivers<N>& drivers) {
   JointLabour<N> out;
   out.fit_up = name((in.fit_up_per_joint + in.fit_up_per_metre * drivers.line) * drivers.joints_made, fig::fit_up_min);
+  if (shape.fit_up_extra)
+    out.fit_up_extra = name(in.fit_up_extra * drivers.line * drivers.joints_made, fig::fit_up_extra_min);
   out.tacks = name(tacks_on_line(drivers.line, in.tack_pitch) * drivers.joints_made, fig::tacks);
   out.tack = name(out.tacks * in.tack_time, fig::tack_min);
   out.finish = name(drivers.weld_length * in.finish_pace, fig::finish_min);
@@ -64,6 +66,7 @@ void floor_times(const LabourShape& shape, const LabourInputs<N>& in, const Join
                  std::uint32_t g, PassLabour<N>& out) {
   Time<N> attended = arc + out.start + out.interpass;
   if (g == 0) attended = whole.fit_up + whole.tack + attended + whole.finish;
+  if (g == 0 && shape.fit_up_extra) attended = attended + whole.fit_up_extra;
   if (g == 0 && shape.purge) attended = attended + whole.purge;
   if (shape.access) attended = attended * in.access;
   out.attended = name(attended, fig::attended, g);

@@ -11,7 +11,7 @@ namespace seambook {
 template <class N>
 struct LabourInputs {
   Time<N> fit_up_per_joint, tack_time, purge_per_joint;
-  Pace<N> fit_up_per_metre, finish_pace;
+  Pace<N> fit_up_per_metre, fit_up_extra, finish_pace;
   Length<N> tack_pitch;
   Ratio<N> access, personal;
 };
@@ -27,7 +27,7 @@ struct PassLabourInputs {
 
 /// Which formulas the labour of a joint asks for; decided when the job was resolved.
 struct LabourShape {
-  bool purge = false, access = false;
+  bool purge = false, access = false, fit_up_extra = false;
 };
 
 /// Calls f(figure, a.member, b.member) for every input.
@@ -36,6 +36,7 @@ void each_labour_input(A& a, B& b, F f) {
   f(fig::fit_up_per_joint, a.fit_up_per_joint, b.fit_up_per_joint), f(fig::tack_time, a.tack_time, b.tack_time);
   f(fig::purge_per_joint, a.purge_per_joint, b.purge_per_joint);
   f(fig::fit_up_per_metre, a.fit_up_per_metre, b.fit_up_per_metre), f(fig::finish_pace, a.finish_pace, b.finish_pace);
+  f(fig::fit_up_extra, a.fit_up_extra, b.fit_up_extra);
   f(fig::tack_pitch, a.tack_pitch, b.tack_pitch), f(fig::access, a.access, b.access);
   f(fig::personal, a.personal, b.personal);
 }

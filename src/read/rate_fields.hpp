@@ -12,6 +12,8 @@ std::span<const Field<AllowancesText>> fields<AllowancesText>();
 template <>
 std::span<const Field<HandlingText>> fields<HandlingText>();
 template <>
+std::span<const Field<FinishAfterText>> fields<FinishAfterText>();
+template <>
 std::span<const Field<FinishText>> fields<FinishText>();
 template <>
 std::span<const Field<OverheadText>> fields<OverheadText>();

@@ -37,10 +37,16 @@ constexpr auto handling_own = std::to_array({
 });
 constexpr auto handling_table = joined(handling_own, evidence_fields<&HandlingText::evidence>());
 
+constexpr auto finish_after_table = std::to_array({
+    required(field<&FinishAfterText::process>("process", "ISO 4063 number or AWS letters: 521")),
+    required(or_zero(field<&FinishAfterText::time>("time", "for one metre of weld: 6 min/m"))),
+});
+
 constexpr auto finish_own = std::to_array({
     required(field<&FinishText::name>("name", "by which joints name it: F1")),
     field<&FinishText::text>("text", "what is done, in words"),
     required(or_zero(field<&FinishText::time>("time", "for one metre of weld: 1.5 min/m"))),
+    field<&FinishText::after>("after", "a list of what it takes after one process: {process: 521, time: 6 min/m}"),
 });
 constexpr auto finish_table = joined(finish_own, evidence_fields<&FinishText::evidence>());
 
@@ -85,6 +91,10 @@ std::span<const Field<AllowancesText>> fields<AllowancesText>() {
 template <>
 std::span<const Field<HandlingText>> fields<HandlingText>() {
   return handling_table;
+}
+template <>
+std::span<const Field<FinishAfterText>> fields<FinishAfterText>() {
+  return finish_after_table;
 }
 template <>
 std::span<const Field<FinishText>> fields<FinishText>() {

@@ -49,6 +49,7 @@ struct ProcessText {
   Maybe<dim::time> start, tack, gas_before_and_after;  // per start; per tack; pre-flow and post-flow per start
   Maybe<dim::length> tack_pitch, tack_pitch_thin, thin_below;
   Maybe<dim::pace> interpass_cleaning;
+  Maybe<dim::pace> fit_up_extra;  // beyond the usual fit-up: close gaps, clamps
   Maybe<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
   Maybe<dim::power> auxiliary_power;     // extraction, chiller, while the arc or beam is on
   Maybe<dim::money_per_time> wear;       // per arc or beam hour
@@ -83,10 +84,17 @@ struct GasText {
   Evidence evidence;
 };
 
+/// What a finish takes after one process, where that leaves less to do.
+struct FinishAfterText {
+  Place place;
+  std::optional<Word> process;
+  Maybe<dim::pace> time;
+};
 struct FinishText {
   Place place;
   std::optional<Word> name, text;
   Maybe<dim::pace> time;
+  std::vector<FinishAfterText> after;
   Evidence evidence;
 };
 

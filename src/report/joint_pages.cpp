@@ -24,8 +24,9 @@ std::vector<const Figure*> columns_of(std::size_t page) {
               &fig::travel,           &fig::arc,         &fig::arc_by_deposition, &fig::deposition_difference,
               &fig::difference_cost,  &fig::heat_input};
     case 2:
-      return {&fig::fit_up_min,    &fig::tacks,      &fig::tack_min,  &fig::starts,   &fig::start_min,
-              &fig::interpass_min, &fig::finish_min, &fig::purge_min, &fig::attended, &fig::floor};
+      return {&fig::fit_up_min, &fig::fit_up_extra_min, &fig::tacks,         &fig::tack_min,
+              &fig::starts,     &fig::start_min,        &fig::interpass_min, &fig::finish_min,
+              &fig::purge_min,  &fig::attended,         &fig::floor};
     default:
       return {&fig::deposit,        &fig::filler,      &fig::gas,      &fig::purge_gas,  &fig::energy,
               &fig::labour_cost,    &fig::filler_cost, &fig::gas_cost, &fig::power_cost, &fig::wear_cost,
@@ -39,12 +40,12 @@ constexpr std::array<const char*, page_count> titles = {"Joints: what the job sa
 
 bool adds_up(const Figure* figure) {
   static const std::set<const Figure*> sums = {
-      &fig::joints_made,    &fig::weld_elements, &fig::weld_length, &fig::arc,        &fig::arc_by_deposition,
-      &fig::fit_up_min,     &fig::tacks,         &fig::tack_min,    &fig::starts,     &fig::start_min,
-      &fig::interpass_min,  &fig::finish_min,    &fig::purge_min,   &fig::attended,   &fig::floor,
-      &fig::deposit,        &fig::filler,        &fig::gas,         &fig::purge_gas,  &fig::energy,
-      &fig::labour_cost,    &fig::filler_cost,   &fig::gas_cost,    &fig::power_cost, &fig::wear_cost,
-      &fig::equipment_cost, &fig::joint_cost};
+      &fig::joints_made, &fig::weld_elements,    &fig::weld_length, &fig::arc,       &fig::arc_by_deposition,
+      &fig::fit_up_min,  &fig::fit_up_extra_min, &fig::tacks,       &fig::tack_min,  &fig::starts,
+      &fig::start_min,   &fig::interpass_min,    &fig::finish_min,  &fig::purge_min, &fig::attended,
+      &fig::floor,       &fig::deposit,          &fig::filler,      &fig::gas,       &fig::purge_gas,
+      &fig::energy,      &fig::labour_cost,      &fig::filler_cost, &fig::gas_cost,  &fig::power_cost,
+      &fig::wear_cost,   &fig::equipment_cost,   &fig::joint_cost};
   return sums.contains(figure);
 }
 

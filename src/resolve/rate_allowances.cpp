@@ -35,6 +35,7 @@ Process resolve_one_process(RateEntry& entry, const ProcessText& text) {
   resolve_tacks(entry, text, process);
   process.gas_before_and_after = needed(entry, text.gas_before_and_after, "gas before and after", unit::s);
   process.interpass_cleaning = needed(entry, text.interpass_cleaning, "interpass cleaning", unit::min_per_m);
+  process.fit_up_extra = known(entry, text.fit_up_extra, "close fit-up", unit::min_per_m);
   process.deposition_efficiency =
       needed_within(entry, text.deposition_efficiency, "deposition efficiency", efficiency_limits);
   process.source_efficiency = needed_within(entry, text.source_efficiency, "source efficiency", efficiency_limits);
@@ -112,9 +113,16 @@ void resolve_processes(RateDraft& draft, const RateText& text) {
 void resolve_finishes(RateDraft& draft, const RateText& text) {
   NamesSeen seen;
   for (const FinishText& written : text.finishes) {
-    Finish finish{take_name(draft, seen, written.name, "finish"), text_of(written.text), {}};
+    Finish finish{take_name(draft, seen, written.name, "finish"), text_of(written.text), {}, {}};
     RateEntry entry{draft, "finish " + finish.name, written.place, written.evidence};
     finish.time = needed(entry, written.time, "time", unit::min_per_m);
+    for (const FinishAfterText& after : written.after) {
+      const auto process = after.process ? find_process(draft.diagnostics, draft.book.processes, *after.process)
+                                         : std::optional<std::size_t>{};
+      if (!process) continue;
+      const std::string field = "time after " + draft.book.processes[*process].number;
+      finish.after.push_back({*process, known(entry, after.time, field, unit::min_per_m)});
+    }
     draft.book.finishes.push_back(std::move(finish));
   }
 }

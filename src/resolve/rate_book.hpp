@@ -44,7 +44,7 @@ struct Process {
   Known<dim::time> start, tack, gas_before_and_after;
   Known<dim::length> tack_pitch, tack_pitch_thin;
   Length<> thin_below;
-  Known<dim::pace> interpass_cleaning;
+  Known<dim::pace> interpass_cleaning, fit_up_extra;  // fit_up_extra absent: none
   Known<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
   Known<dim::power> auxiliary_power;
   Known<dim::money_per_time> wear, equipment;
@@ -72,9 +72,14 @@ struct Gas {
   Known<dim::money_per_volume> price;
 };
 
+struct FinishAfter {
+  std::size_t process = 0;
+  Known<dim::pace> time;
+};
 struct Finish {
   std::string name, text;
   Known<dim::pace> time;
+  std::vector<FinishAfter> after;  // processes after which it takes another time
 };
 
 struct Preparation {

@@ -38,7 +38,7 @@ Flanks<N> j_flanks(Angle<N> groove_angle, Length<N> radius) {
 
 template <class N>
 Ratio<N> in_radians(Angle<N> angle) {
-  return angle / constant<dim::angle, N>(Angle<>{1});
+  return angle / constant<N>(Angle<>{1});
 }
 
 /// How deep the arc of a U or J reaches: it starts flat at the root face and ends tangent to the flank, R(1 - sin β).
