@@ -1,5 +1,5 @@
 // Filler bought for fillets, and deposition.
-#include "inch_units.hpp"
+#include "rows.hpp"
 
 using namespace tables;
 
@@ -34,51 +34,28 @@ constexpr WireRow wires[] = {{0.030, 0.283, 4956, 50},    {0.035, 0.283, 3648, 4
 }  // namespace
 
 TEST_CASE("filler for fillets with a fifth of convexity") {
+  Rows rows("filler for fillets");
   for (const FilletRow& row : fillets) {
-    CAPTURE(row.leg_mm);
-    CAPTURE(row.g_per_cm3);
-    CAPTURE(row.efficiency);
     const Mass<> deposit =
         deposit_mass(fillet_section(mm(row.leg_mm), Ratio<>{0.2}), Length<>{1}, g_per_cm3(row.g_per_cm3));
     const double found = filler_mass(deposit, Ratio<>{row.efficiency}).si;
-    CAPTURE(found);
-    CHECK(within(std::ceil(found * 100 - 1e-9) / 100, row.kg_per_m, 1e-9));
+    rows.check("leg " + std::to_string(row.leg_mm) + " mm, " + std::to_string(row.efficiency),
+               std::ceil(found * 100 - 1e-9) / 100, row.kg_per_m, 1e-9);
   }
-  MESSAGE(std::size(fillets) << " rows");
 }
 
 TEST_CASE("length of a pound of wire") {
+  Rows rows("wire, length of a pound");
   for (const WireRow& row : wires) {
-    CAPTURE(row.diameter_in);
-    CAPTURE(row.lb_per_in3);
-    const double found =
-        Mass<>{pound}.si /
-        deposit_mass(wire_section(inches(row.diameter_in)), Length<>{inch}, lb_per_in3(row.lb_per_in3)).si;
-    CAPTURE(found);
-    CHECK(within(found, row.inches_per_lb, row.tolerance));
+    const LinearMass<> wire = wire_linear_mass(inches(row.diameter_in), lb_per_in3(row.lb_per_in3));
+    rows.check(std::to_string(row.diameter_in) + " in", (Mass<>{pound} / wire).si / inch, row.inches_per_lb,
+               row.tolerance);
   }
-  MESSAGE(std::size(wires) << " rows");
-}
-
-TEST_CASE("deposition from wire geometry") {
-  // Derived, no published result: geometry of "MIG Welding Handbook", p. 7-10, ESAB North America. A wire of 1.2 mm at
-  // 8 m/min, 7.85 g/cm³, 95 %: π/4 × 1.44 × 8 × 60 × 7.85 / 1000 × 0.95 = 4.048 kg/h.
-  const double metric = deposition_volume_rate(Speed<>{8.0 / minute}, mm(1.2), Ratio<>{0.95}).si * 7850 * hour;
-  CHECK(within(metric, 4.04843, 5e-6));
-  // A class note (author not shown) prints 11.1 lb/h for 0.052 in wire at 320 in/min, 98 %, with a constant of 13.1
-  // that stands for 0.278 lb/in³; the geometry with 0.283 gives 0.052² × π/4 × 320 × 60 × 0.283 × 0.98 = 11.31.
-  const double per_hour = hour / pound;
-  const double inches_fed = 320 * inch / minute;
-  const double volume = deposition_volume_rate(Speed<>{inches_fed}, inches(0.052), Ratio<>{0.98}).si;
-  CHECK(within(volume * lb_per_in3(0.283).si * per_hour, 11.31, 0.005));
-  CHECK(within(volume * lb_per_in3(0.278).si * per_hour, 11.1, 0.05));
 }
 
 TEST_CASE("filler used for what stays in the joint") {
+  Rows rows("filler used");
   // "Welding Filler Metals Data Handbook", section 8, p. 8-6, ESAB North America: 3 lb deposited of 4 lb used, 75 %.
+  rows.check("efficiency", efficiency_weighed(Mass<>{3 * pound}, Mass<>{4 * pound}).si * 100, 75, 0.5);
   CHECK(within(filler_mass(Mass<>{3 * pound}, Ratio<>{0.75}).si / pound, 4, 1e-9));
-  // Welding cost slides after Cary (university slides in Spanish): 36.95 kg of weld metal, covered electrodes of 60 %
-  // at 18000 a kilogram: 36.95 / 0.6 × 18000 = 1108500.
-  const Money<> cost = filler_mass(Mass<>{36.95}, Ratio<>{0.6}) * MoneyPerMass<>{18000};
-  CHECK(within(cost.si, 1108500, 1));
 }

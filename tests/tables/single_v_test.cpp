@@ -1,7 +1,7 @@
 // Weld metal of single-V butts, without root face and cap.
 // Source: electrode consumption tables, ESAB India (Philips handbook lineage), single-V in the flat position
 // (manufacturer's handbook; some copies have lost digits).
-#include "inch_units.hpp"
+#include "rows.hpp"
 
 using namespace tables;
 
@@ -55,27 +55,19 @@ double volume(const VolumeRow& row) {
 }  // namespace
 
 TEST_CASE("volume of a single-V without root face") {
-  for (const VolumeRow& row : volumes) {
-    CAPTURE(row.thickness_mm);
-    CAPTURE(row.groove_deg);
-    const double found = volume(row);
-    CAPTURE(found);
-    CHECK(within(found, row.cm3_per_m, spread * row.cm3_per_m));
-  }
-  for (const CloseRow& row : close) {
-    CAPTURE(row.row.thickness_mm);
-    CHECK(within(volume(row.row), row.row.cm3_per_m, row.tolerance));
-  }
-  MESSAGE((std::size(volumes) + std::size(close)) << " rows");
+  Rows rows("single-V, volume");
+  for (const VolumeRow& row : volumes)
+    rows.check(std::to_string(row.thickness_mm) + " mm, " + std::to_string(row.groove_deg) + " deg", volume(row),
+               row.cm3_per_m, spread * row.cm3_per_m);
+  for (const CloseRow& row : close)
+    rows.check(std::to_string(row.row.thickness_mm) + " mm", volume(row.row), row.row.cm3_per_m, row.tolerance);
 }
 
 TEST_CASE("mass of the metal of a single-V") {
-  for (const MassRow& row : masses) {
-    CAPTURE(row.thickness_mm);
-    CAPTURE(row.groove_deg);
-    CHECK(within(kg_per_m(mm2(row.cm3_per_m), g_per_cm3(7.85)), row.kg_per_m, 0.011));
-  }
-  MESSAGE(std::size(masses) << " rows");
+  Rows rows("single-V, mass");
+  for (const MassRow& row : masses)
+    rows.check(std::to_string(row.thickness_mm) + " mm, " + std::to_string(row.groove_deg) + " deg",
+               kg_per_m(mm2(row.cm3_per_m), g_per_cm3(7.85)), row.kg_per_m, 0.011);
 }
 
 TEST_CASE("grooves put together from their parts") {
@@ -84,14 +76,22 @@ TEST_CASE("grooves put together from their parts") {
   const Density<> steel = g_per_cm3(7.85);
   // Single-V 60°, 12 mm, gap 3, root face 2, cap 14 × 2: 3 × 12 + 10² × tan 30° + 2/3 × 14 × 2 = 112.40 mm².
   const Area<> single_v = single_v_section(mm(12), mm(3), mm(2), degrees(60)) + cap_section(mm(14), mm(2));
-  CHECK(within(kg_per_m(single_v, steel), 0.882353, 5e-7));
+  Rows rows("grooves, derived");
+  rows.check("single-V", kg_per_m(single_v, steel), 0.882353, 5e-7);
   // Its face: 3 + 2 × 10 × tan 30° = 14.547 mm.
   CHECK(within(single_v_face(mm(12), mm(3), mm(2), degrees(60)).si * 1e3, 14.547, 5e-4));
   // Single bevel 45°, 12 mm, gap 3: 3 × 12 + 12² / 2 = 108 mm²; face 3 + 12 = 15 mm.
-  CHECK(within(kg_per_m(single_bevel_section(mm(12), mm(3), mm(0), degrees(45)), steel), 0.8478, 5e-7));
+  rows.check("single bevel", kg_per_m(single_bevel_section(mm(12), mm(3), mm(0), degrees(45)), steel), 0.8478, 5e-7);
   CHECK(within(single_bevel_face(mm(12), mm(3), mm(0), degrees(45)).si * 1e3, 15, 1e-9));
+  // Double-V 60°, 20 mm, gap 2, root face 2: 2 × 20 + 2 × 9² × tan 30° = 133.53 mm², half the V metal of the single-V.
+  rows.check("double-V", kg_per_m(double_v_section(mm(20), mm(2), mm(2), degrees(60)), steel), 1.048216, 5e-7);
+  // Single-J, 30 mm, gap 2, root face 3, radius 6, flank at 10° (plane geometry, no published J or U was found): arc
+  // 6²/2 × (80° in radians - sin 10° cos 10°) = 22.05; above it 30 - 3 - 6 + 6 sin 10° = 22.042 mm: 22.042 × 6 cos 10°
+  // + 22.042²/2 × tan 10° = 173.08; with the gap 60 + 195.13 = 255.13 mm². The U has two flanks: 450.26 mm².
+  rows.check("single-J", kg_per_m(single_j_section(mm(30), mm(2), mm(3), degrees(10), mm(6)), steel), 2.002774, 5e-7);
+  rows.check("single-U", kg_per_m(single_u_section(mm(30), mm(2), mm(3), degrees(20), mm(6)), steel), 3.534549, 5e-7);
   // Square from both sides, 6 mm, gap 3, two caps 8 × 1.5: 18 + 2 × 8 = 34 mm².
-  CHECK(within(kg_per_m(gap_section(mm(6), mm(3)) + 2 * cap_section(mm(8), mm(1.5)), steel), 0.2669, 5e-7));
+  rows.check("square", kg_per_m(gap_section(mm(6), mm(3)) + 2 * cap_section(mm(8), mm(1.5)), steel), 0.2669, 5e-7);
   // Throat 3.5 mm is leg 4.95 mm; the section is the throat squared, 12.25 mm².
   CHECK(within(leg_of_throat(mm(3.5)).si * 1e3, 4.9497, 5e-5));
   CHECK(within(fillet_section(leg_of_throat(mm(3.5)), Ratio<>{0}).si * 1e6, 12.25, 1e-9));

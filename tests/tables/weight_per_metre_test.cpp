@@ -2,7 +2,7 @@
 // Source of all rows: "Welding Filler Metals Data Handbook", section 8, p. 8-10, weight per metre of weld metal, ESAB
 // North America (manufacturer's handbook). It was converted from the table in inches: a row may be off by one unit of
 // its last place and by the rounding of the pounds, 0.002 kg/m together. Sizes are those inches in millimetres.
-#include "inch_units.hpp"
+#include "rows.hpp"
 
 using namespace tables;
 
@@ -63,36 +63,25 @@ constexpr FilletRow fillets[] = {{6.35, 0.158}, {12.7, 0.632}, {15.875, 0.988}, 
 }  // namespace
 
 TEST_CASE("metal in the gap of square edges in kilograms a metre") {
-  for (const GapRow& row : gaps) {
-    CAPTURE(row.thickness_mm);
-    CAPTURE(row.gap_mm);
-    const double found = kg_per_m(gap_section(mm(row.thickness_mm), mm(row.gap_mm)), steel());
-    CAPTURE(found);
-    CHECK(within(found, row.kg_per_m, last_place));
-  }
-  MESSAGE(std::size(gaps) << " rows");
+  Rows rows("gap, kg/m");
+  for (const GapRow& row : gaps)
+    rows.check(std::to_string(row.thickness_mm) + " mm, gap " + std::to_string(row.gap_mm),
+               kg_per_m(gap_section(mm(row.thickness_mm), mm(row.gap_mm)), steel()), row.kg_per_m, last_place);
 }
 
 TEST_CASE("metal of a bevel triangle in kilograms a metre") {
-  for (const BevelRow& row : bevels) {
-    CAPTURE(row.depth_mm);
-    CAPTURE(row.bevel_deg);
-    const double found = kg_per_m(bevel_triangle(mm(row.depth_mm), degrees(row.bevel_deg)), steel());
-    CAPTURE(found);
-    CHECK(within(found, row.kg_per_m, last_place));
-  }
-  MESSAGE(std::size(bevels) << " rows");
+  Rows rows("bevel triangle, kg/m");
+  for (const BevelRow& row : bevels)
+    rows.check(std::to_string(row.depth_mm) + " mm, bevel " + std::to_string(row.bevel_deg),
+               kg_per_m(bevel_triangle(mm(row.depth_mm), degrees(row.bevel_deg)), steel()), row.kg_per_m, last_place);
 }
 
 TEST_CASE("metal of caps and fillets in kilograms a metre") {
-  for (const CapRow& row : caps) {
-    CAPTURE(row.width_mm);
-    CAPTURE(row.height_mm);
-    CHECK(within(kg_per_m(cap_section(mm(row.width_mm), mm(row.height_mm)), steel()), row.kg_per_m, last_place));
-  }
-  for (const FilletRow& row : fillets) {
-    CAPTURE(row.leg_mm);
-    CHECK(within(kg_per_m(fillet_section(mm(row.leg_mm), Ratio<>{0}), steel()), row.kg_per_m, last_place));
-  }
-  MESSAGE((std::size(caps) + std::size(fillets)) << " rows");
+  Rows rows("cap and fillet, kg/m");
+  for (const CapRow& row : caps)
+    rows.check("cap " + std::to_string(row.width_mm) + " mm wide",
+               kg_per_m(cap_section(mm(row.width_mm), mm(row.height_mm)), steel()), row.kg_per_m, last_place);
+  for (const FilletRow& row : fillets)
+    rows.check("leg " + std::to_string(row.leg_mm) + " mm",
+               kg_per_m(fillet_section(mm(row.leg_mm), Ratio<>{0}), steel()), row.kg_per_m, last_place);
 }
