@@ -90,7 +90,7 @@ demo() {
   install_missing "${build_packages[@]}"
   build_preset release seambook
   shopt -s nullglob
-  local jobs=(jobs/*.yaml) status=0
+  local jobs=(jobs/*.yaml jobs/*/*.yaml) status=0
   [[ ${#jobs[@]} -gt 0 ]] || fail "no example job in jobs/"
   touch -d '1 second ago' build/demo-began
   build/release/seambook quote "${jobs[@]}" --out out --force || status=$?

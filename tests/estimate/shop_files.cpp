@@ -14,17 +14,20 @@ std::string file_text(const std::string& path) {
   return text.str();
 }
 
-LoadedJob load_text(const std::string& text) {
+std::vector<RateFile> rate_texts(const std::string& folder) {
+  std::vector<RateFile> files;
+  for (const auto& entry : std::filesystem::directory_iterator(SEAMBOOK_ROOT "/" + folder)) {
+    if (entry.path().extension() == ".yaml")
+      files.push_back({entry.path().filename().string(), file_text(entry.path().string())});
+  }
+  std::sort(files.begin(), files.end(), [](const RateFile& a, const RateFile& b) { return a.name < b.name; });
+  return files;
+}
+
+LoadedJob load_text(const std::string& text, const std::vector<RateFile>& rates) {
   LoadedJob loaded;
-  std::vector<std::filesystem::path> paths;
-  for (const auto& entry : std::filesystem::directory_iterator(SEAMBOOK_ROOT "/rates")) {
-    if (entry.path().extension() == ".yaml") paths.push_back(entry.path());
-  }
-  std::sort(paths.begin(), paths.end());
   std::vector<std::uint32_t> files;
-  for (const auto& path : paths) {
-    files.push_back(loaded.diagnostics.add_file(path.filename().string(), file_text(path.string())));
-  }
+  for (const RateFile& file : rates) files.push_back(loaded.diagnostics.add_file(file.name, file.text));
   loaded.book = resolve_rates(read_rates(files, loaded.diagnostics), loaded.diagnostics);
   const std::uint32_t file = loaded.diagnostics.add_file("job.yaml", text);
   const FileFinder nothing = [](const std::string&) { return std::optional<std::string>(); };
@@ -33,6 +36,10 @@ LoadedJob load_text(const std::string& text) {
   return loaded;
 }
 
-LoadedJob load_job(const std::string& name) { return load_text(file_text(SEAMBOOK_ROOT "/jobs/" + name)); }
+LoadedJob load_job(const std::string& name) {
+  const std::size_t slash = name.find('/');
+  const std::string folder = slash == std::string::npos ? "rates" : "jobs/" + name.substr(0, slash) + "/rates";
+  return load_text(file_text(SEAMBOOK_ROOT "/jobs/" + name), rate_texts(folder));
+}
 
 }  // namespace seambook::test

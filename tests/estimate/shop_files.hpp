@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "estimate/estimate.hpp"
 
@@ -15,9 +16,15 @@ struct LoadedJob {
 };
 
 std::string file_text(const std::string& path);
-/// A job of jobs/ by its file's name, against rates/.
+/// A job of jobs/ by its file's name, against rates/; of a shop's folder in jobs/, against the rates in that folder.
 LoadedJob load_job(const std::string& name);
-/// A job given as text, against rates/.
-LoadedJob load_text(const std::string& text);
+
+struct RateFile {
+  std::string name, text;
+};
+/// The files of a folder of rates below the repository's root, by name.
+std::vector<RateFile> rate_texts(const std::string& folder = "rates");
+/// A job given as text, against rates given as text.
+LoadedJob load_text(const std::string& text, const std::vector<RateFile>& rates = rate_texts());
 
 }  // namespace seambook::test

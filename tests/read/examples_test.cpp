@@ -21,15 +21,30 @@ JobText example_job(const std::string& name) { return read_clean_job(whole_file_
 
 TEST_CASE("the example jobs are read without complaint") {
   std::size_t jobs = 0;
-  for (const auto& entry : std::filesystem::directory_iterator(SEAMBOOK_ROOT "/jobs")) {
-    if (entry.path().extension() != ".yaml") continue;
-    CAPTURE(entry.path().filename().string());
-    const JobText job = example_job(entry.path().filename().string());
+  const std::filesystem::path folder = SEAMBOOK_ROOT "/jobs";
+  for (const auto& entry : std::filesystem::recursive_directory_iterator(folder)) {
+    if (entry.path().extension() != ".yaml" || entry.path().parent_path().filename() == "rates") continue;
+    const std::string name = entry.path().lexically_relative(folder).string();
+    CAPTURE(name);
+    const JobText job = example_job(name);
     CHECK(job.job);
     CHECK(!job.weldments.empty());
     ++jobs;
   }
-  CHECK(jobs >= 4);
+  CHECK(jobs >= 8);
+}
+
+TEST_CASE("the rate books of the example shops are read without complaint") {
+  for (const std::string folder : {"/rates", "/jobs/saltbriar/rates"}) {
+    CAPTURE(folder);
+    Diagnostics diagnostics;
+    std::vector<std::uint32_t> files;
+    for (const auto& entry : std::filesystem::directory_iterator(SEAMBOOK_ROOT + folder))
+      files.push_back(diagnostics.add_file(entry.path().filename().string(), whole_file_text(entry.path().string())));
+    CHECK(files.size() >= 4);
+    CHECK(!read_rates(files, diagnostics).procedures.empty());
+    CHECK(render(diagnostics) == "");
+  }
 }
 
 TEST_CASE("the example rate book is read without complaint from its five files") {

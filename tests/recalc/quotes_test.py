@@ -56,6 +56,10 @@ class Quotes(unittest.TestCase):
         run("quote", *jobs, *varied_jobs(), "--rates", ROOT / "rates", "--out", cls.out, "--date", "2026-05-04")
         cls.books = sorted(cls.out.glob("*.xlsx"))
         assert len(cls.books) == len(jobs) + len(VARIATIONS)
+        shops = sorted((ROOT / "jobs").glob("*/*.yaml"))  # each beside its own rates
+        run("quote", *shops, "--out", cls.out / "shops", "--date", "2026-05-04")
+        cls.books += sorted((cls.out / "shops").glob("*.xlsx"))
+        assert len(cls.books) == len(jobs) + len(VARIATIONS) + len(shops) and shops
 
     def test_recalculated_cells_agree(self):
         self.assertEqual(recalc.compare(self.books, second=recalc.second_engine() is not None), 0)
