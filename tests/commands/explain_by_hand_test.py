@@ -1,0 +1,98 @@
+"""`seambook explain` on every example job, followed by hand: every step works out to its printed result from the
+numbers printed above it, and has a source; every input says where it was written, and something is written there.
+Called with the seambook executable and the source root."""
+import re
+import subprocess
+import sys
+import unittest
+from pathlib import Path
+
+from by_hand import PLACE, Calculator, Fault, follow
+
+SEAMBOOK, ROOT = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
+JOBS = sorted(p for p in (ROOT / "jobs").rglob("*.yaml") if "rates" not in p.relative_to(ROOT / "jobs").parts)
+
+SOUND = """joint bracket/1: fillet
+  leg           5  mm     leg z, jobs/bracket.yaml:13:29
+  convexity    10  %      convexity, rates/shop.yaml:38:14: allowances, convexity (assumption: starting values)
+  joints        2         joints, jobs/bracket.yaml:13:75
+  section = leg*leg*(1+convexity)/2 = 5*5*(1+0.1)/2 = 13.75 mm²
+      section of weld metal [plane geometry]
+  third = section*joints/3 = 13.75*2/3 = 9.166666667 mm²
+      a third [third of the sections]
+"""
+
+
+def explained(*words):
+    done = subprocess.run([SEAMBOOK, "explain", *map(str, words)], cwd=ROOT, capture_output=True, text=True,
+                          timeout=120, check=False)
+    if done.returncode != 0:
+        raise AssertionError(f"{words}: exit {done.returncode}\n{done.stderr}")
+    return done.stdout
+
+
+class ByHand(unittest.TestCase):
+    def test_every_job(self):
+        self.assertGreaterEqual(len(JOBS), 4)
+        for job in JOBS:
+            with self.subTest(job=job.name):
+                text = explained(job.relative_to(ROOT))
+                worked = follow(text)
+                joints = len(re.findall(r"^joint [^/\n]+/\S+: ", text, re.MULTILINE))
+                self.assertGreater(joints, 0)
+                self.assertGreaterEqual(len([n for n in worked["names"] if n.startswith("joint_cost")]), joints)
+                self.assertGreaterEqual(worked["steps"], 30 * joints)
+                self.assertIn("unit_price", worked["names"])
+                self.check_places(job, worked["origins"])
+                print(f"{job.relative_to(ROOT)}: {worked['steps']} steps and {worked['inputs']} inputs in "
+                      f"{worked['blocks']} blocks")
+
+    def check_places(self, job, origins):
+        """Each origin is a place in a file that is there, with something written at it."""
+        for origin in set(origins):
+            if origin.startswith("sum over "):
+                continue
+            place = PLACE.search(origin)
+            self.assertIsNotNone(place, origin)
+            file, line, column = ROOT / place.group(1), int(place.group(2)), int(place.group(3))
+            lines = file.read_text(encoding="utf-8").split("\n")
+            self.assertLessEqual(line, len(lines), origin)
+            self.assertTrue(lines[line - 1][column - 1:].strip(), origin)
+
+    def test_a_joint_alone_reads_as_in_the_whole(self):
+        job = JOBS[0].relative_to(ROOT)
+        whole = explained(job)
+        heading = next(line for line in whole.split("\n") if line.startswith("joint "))
+        name = heading.removeprefix("joint ").split(":")[0]
+        self.assertIn(explained(job, name).strip(), whole)
+
+
+class TheCheckItself(unittest.TestCase):
+    def test_sound_text_is_followed(self):
+        worked = follow(SOUND)
+        self.assertEqual((worked["steps"], worked["inputs"]), (2, 3))
+
+    def test_each_planted_fault_is_found(self):
+        for what, old, new in [
+            ("wrong result", "= 13.75 mm²", "= 13.76 mm²"),
+            ("wrong last digit", "9.166666667", "9.166666665"),
+            ("wrong number", "5*5*(1+0.1)/2", "5*6*(1+0.1)/2"),
+            ("wrong formula", "leg*leg*(1+convexity)/2", "leg*leg*(1+convexity)"),
+            ("name from nowhere", "leg*leg*(1", "leg*throat*(1"),
+            ("no source", " [plane geometry]", ""),
+            ("no origin", ", jobs/bracket.yaml:13:29", ""),
+            ("result not printed", "= 5*5*(1+0.1)/2 = 13.75 mm²", ""),
+        ]:
+            with self.subTest(what):
+                self.assertIn(old, SOUND)
+                with self.assertRaises((Fault, ValueError)):
+                    follow(SOUND.replace(old, new))
+
+    def test_arithmetic(self):
+        for text, value in [("2-3-4", -5), ("2^3*2", 16), ("(-2)^2", 4), ("IF(1<2,MIN(7,8),9)", 7), ("8/2/2", 2),
+                            ("ROUNDUP(6*0.999999999,0)+INT(2.9)+ROUND(1.005,2)", 9.01), ("TAN(RADIANS(90/2))", 1)]:
+            self.assertAlmostEqual(Calculator(text, {}).work(), value, places=12)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1])
