@@ -71,34 +71,30 @@ class Calculator:
     def sum(self):
         value = self.product()
         while self.peek() in ("+", "-"):
-            value = value + self.product() if self.take("+") else self.less(value)
+            sign = 1 if self.take("+") else -1
+            self.at += sign < 0
+            value = self.add(value, self.product(), sign)
         return value
-
-    def less(self, value):
-        self.expect("-")
-        return value - self.product()
 
     def product(self):
         value = self.power()
         while self.peek() in ("*", "/"):
-            if self.take("*"):
-                value *= self.power()
-            else:
-                self.expect("/")
-                value /= self.power()
+            sign = 1 if self.take("*") else -1
+            self.at += sign < 0
+            value = self.multiply(value, self.power(), sign)
         return value
 
     def power(self):
         value = self.atom()
         while self.take("^"):
-            value **= self.atom()
+            value = self.raised(value, self.atom())
         return value
 
     def atom(self):
         token = self.peek()
         self.at += 1
         if token == "-":
-            return -self.atom()
+            return self.negative(self.atom())
         if token == "(":
             value = self.sum()
             self.expect(")")
@@ -106,29 +102,50 @@ class Calculator:
         if token in FUNCTIONS or token == "IF":
             return self.call(token)
         if token[:1].isdigit():
-            return self.number(float(token))
+            return self.number(self.literal(token))
         if token in self.names:
             return self.number(self.names[token])
         raise Fault(f"'{token}' stands nowhere above, in {self.text}")
+
+    def call(self, name):
+        self.expect("(")
+        compared = ()
+        if name == "IF":
+            left = self.sum()
+            self.expect("<")
+            compared = (left, self.sum())
+            self.expect(",")
+        arguments = [self.sum()]
+        while self.take(","):
+            arguments.append(self.sum())
+        self.expect(")")
+        return self.select(compared, arguments) if name == "IF" else self.function(name, arguments)
+
+    # What the operations mean; another reading of the same text overrides them.
+    def literal(self, token):
+        return float(token)
 
     def number(self, value):
         self.numbers.append(value)
         self.count += 1
         return value + (self.shift if self.count - 1 == self.shifted else 0)
 
-    def call(self, name):
-        self.expect("(")
-        if name == "IF":
-            left = self.sum()
-            self.expect("<")
-            right = self.sum()
-            self.expect(",")
-        arguments = [self.sum()]
-        while self.take(","):
-            arguments.append(self.sum())
-        self.expect(")")
-        if name == "IF":
-            return arguments[0] if left < right else arguments[1]
+    def add(self, a, b, sign):
+        return a + sign * b
+
+    def multiply(self, a, b, sign):
+        return a * b if sign > 0 else a / b
+
+    def raised(self, a, exponent):
+        return a ** exponent
+
+    def negative(self, a):
+        return -a
+
+    def select(self, compared, chosen):
+        return chosen[0] if compared[0] < compared[1] else chosen[1]
+
+    def function(self, name, arguments):
         return FUNCTIONS[name](*arguments)
 
 
@@ -166,7 +183,7 @@ def read_input(line, match, names, inputs):
         raise Fault(f"two inputs are called {name}")
     inputs.add(name)
     names[name] = number
-    return origin.group(1)
+    return origin.group(1), unit
 
 
 def follow_step(line, following, names):
@@ -184,25 +201,30 @@ def follow_step(line, following, names):
     if not SOURCE.match(following):
         raise Fault(f"neither source nor definition of: {line}")
     names[name] = in_formulas(result, unit)
+    return unit
 
 
-def follow(text):
-    """Every block of the text. Returns what was worked; raises Fault at the first thing that fails."""
+def follow(text, check_units=lambda name, formula, units, unit: None):
+    """Every block of the text. Returns what was worked; raises Fault at the first thing that fails. `check_units` is
+    called with each step and the units of the names above it."""
     lines = text.split("\n") + [""]
-    names, inputs, blocks = {}, set(), 0
+    names, units, inputs, blocks = {}, {}, set(), 0
     worked = {"steps": 0, "inputs": 0, "origins": [], "names": []}
     for line, following in zip(lines, lines[1:]):
         if line and not line.startswith(" "):
             blocks += 1
             inputs = set()
             if not line.startswith("price of "):  # prices go on from the cost above them
-                names = {}
+                names, units = {}, {}
         elif match := STEP.match(line):
-            follow_step(line, following, names)
+            unit = follow_step(line, following, names)
+            check_units(match.group(1), match.group(2).split(" = ")[0], units, unit)
+            units[match.group(1)] = unit
             worked["steps"] += 1
             worked["names"].append(match.group(1))
         elif match := INPUT.match(line):
-            worked["origins"].append(read_input(line, match, names, inputs))
+            origin, units[match.group(1)] = read_input(line, match, names, inputs)
+            worked["origins"].append(origin)
             worked["inputs"] += 1
         elif " = " in line:
             raise Fault(f"not understood: {line}")

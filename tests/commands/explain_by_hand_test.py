@@ -1,6 +1,6 @@
 """`seambook explain` on every example job, followed by hand: every step works out to its printed result from the
-numbers printed above it, and has a source; every input says where it was written, and something is written there.
-Called with the seambook executable and the source root."""
+numbers printed above it, in its printed unit, and has a source; every input says where it was written, and something
+is written there. Called with the seambook executable and the source root."""
 import re
 import subprocess
 import sys
@@ -8,6 +8,7 @@ import unittest
 from pathlib import Path
 
 from by_hand import PLACE, Calculator, Fault, follow
+from dimensions import check_units
 
 SEAMBOOK, ROOT = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
 JOBS = sorted(p for p in (ROOT / "jobs").rglob("*.yaml") if "rates" not in p.relative_to(ROOT / "jobs").parts)
@@ -37,7 +38,7 @@ class ByHand(unittest.TestCase):
         for job in JOBS:
             with self.subTest(job=job.name):
                 text = explained(job.relative_to(ROOT))
-                worked = follow(text)
+                worked = follow(text, check_units)
                 joints = len(re.findall(r"^joint [^/\n]+/\S+: ", text, re.MULTILINE))
                 self.assertGreater(joints, 0)
                 self.assertGreaterEqual(len([n for n in worked["names"] if n.startswith("joint_cost")]), joints)
@@ -69,7 +70,7 @@ class ByHand(unittest.TestCase):
 
 class TheCheckItself(unittest.TestCase):
     def test_sound_text_is_followed(self):
-        worked = follow(SOUND)
+        worked = follow(SOUND, check_units)
         self.assertEqual((worked["steps"], worked["inputs"]), (2, 3))
 
     def test_each_planted_fault_is_found(self):
@@ -81,12 +82,15 @@ class TheCheckItself(unittest.TestCase):
             ("name from nowhere", "leg*leg*(1", "leg*throat*(1"),
             ("no source", " [plane geometry]", ""),
             ("no origin", ", jobs/bracket.yaml:13:29", ""),
+            ("wrong unit of a result", "13.75 mm²", "13.75 mm"),
+            ("wrong unit of an input", "5  mm  ", "5  kg  "),
+            ("unknown unit", "13.75 mm²", "13.75 ells²"),
             ("result not printed", "= 5*5*(1+0.1)/2 = 13.75 mm²", ""),
         ]:
             with self.subTest(what):
                 self.assertIn(old, SOUND)
                 with self.assertRaises((Fault, ValueError)):
-                    follow(SOUND.replace(old, new))
+                    follow(SOUND.replace(old, new), check_units)
 
     def test_arithmetic(self):
         for text, value in [("2-3-4", -5), ("2^3*2", 16), ("(-2)^2", 4), ("IF(1<2,MIN(7,8),9)", 7), ("8/2/2", 2),
