@@ -226,7 +226,7 @@ def follow(text, check_units=lambda name, formula, units, unit: None):
             origin, units[match.group(1)] = read_input(line, match, names, inputs)
             worked["origins"].append(origin)
             worked["inputs"] += 1
-        elif " = " in line:
+        elif " = " in line and not SOURCE.match(line):
             raise Fault(f"not understood: {line}")
     worked["blocks"] = blocks
     return worked

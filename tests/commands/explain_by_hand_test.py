@@ -1,9 +1,11 @@
 """`seambook explain` on every example job, followed by hand: every step works out to its printed result from the
 numbers printed above it, in its printed unit, and has a source; every input says where it was written, and something
 is written there. Called with the seambook executable and the source root."""
+import ast
 import re
 import subprocess
 import sys
+import tempfile
 import unittest
 from pathlib import Path
 
@@ -12,6 +14,8 @@ from dimensions import check_units
 
 SEAMBOOK, ROOT = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
 JOBS = sorted(p for p in (ROOT / "jobs").rglob("*.yaml") if "rates" not in p.relative_to(ROOT / "jobs").parts)
+
+FIRST_JOINT = "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, count: 4}"
 
 SOUND = """joint bracket/1: fillet
   leg           5  mm     leg z, jobs/bracket.yaml:13:29
@@ -32,6 +36,15 @@ def explained(*words):
     return done.stdout
 
 
+def variations():
+    """Joints of other kinds, by name: those whose quotes the office suite recalculates."""
+    tree = ast.parse((ROOT / "tests/recalc/quotes_test.py").read_text(encoding="utf-8"))
+    for node in tree.body:
+        if isinstance(node, ast.Assign) and ast.unparse(node.targets[0]) == "VARIATIONS":
+            return ast.literal_eval(node.value)
+    raise AssertionError("no VARIATIONS")
+
+
 class ByHand(unittest.TestCase):
     def test_every_job(self):
         self.assertGreaterEqual(len(JOBS), 4)
@@ -47,6 +60,18 @@ class ByHand(unittest.TestCase):
                 self.check_places(job, worked["origins"])
                 print(f"{job.relative_to(ROOT)}: {worked['steps']} steps and {worked['inputs']} inputs in "
                       f"{worked['blocks']} blocks")
+
+    def test_other_kinds_of_joints(self):
+        bracket = (ROOT / "jobs/bracket.yaml").read_text(encoding="utf-8")
+        self.assertIn(FIRST_JOINT, bracket)
+        self.assertGreater(len(variations()), 8)
+        with tempfile.TemporaryDirectory() as folder:
+            for name, joint in variations().items():
+                with self.subTest(joint=name):
+                    job = Path(folder, f"{name}.yaml")
+                    job.write_text(bracket.replace(FIRST_JOINT, joint), encoding="utf-8")
+                    worked = follow(explained(job, "--rates", ROOT / "rates"), check_units)
+                    self.check_places(job, worked["origins"])
 
     def check_places(self, job, origins):
         """Each origin is a place in a file that is there, with something written at it."""
