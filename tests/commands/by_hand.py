@@ -183,7 +183,7 @@ def read_input(line, match, names, inputs):
         raise Fault(f"two inputs are called {name}")
     inputs.add(name)
     names[name] = number
-    return origin.group(1), unit
+    return origin.group(1), float(value), unit
 
 
 def follow_step(line, following, names):
@@ -223,8 +223,9 @@ def follow(text, check_units=lambda name, formula, units, unit: None):
             worked["steps"] += 1
             worked["names"].append(match.group(1))
         elif match := INPUT.match(line):
-            origin, units[match.group(1)] = read_input(line, match, names, inputs)
-            worked["origins"].append(origin)
+            origin = read_input(line, match, names, inputs)
+            units[match.group(1)] = origin[2]
+            worked["origins"].append((match.group(1), *origin))
             worked["inputs"] += 1
         elif " = " in line and not SOURCE.match(line):
             raise Fault(f"not understood: {line}")

@@ -11,11 +11,15 @@ from pathlib import Path
 
 from by_hand import PLACE, Calculator, Fault, follow
 from dimensions import check_units
+from places import agrees
 
 SEAMBOOK, ROOT = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
 JOBS = sorted(p for p in (ROOT / "jobs").rglob("*.yaml") if "rates" not in p.relative_to(ROOT / "jobs").parts)
 
 FIRST_JOINT = "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, count: 4}"
+
+# Made while a job is read, from what stands at the place: a pitch from the clear distance between elements.
+DERIVED = ("pitch",)
 
 SOUND = """joint bracket/1: fillet
   leg           5  mm     leg z, jobs/bracket.yaml:13:29
@@ -57,7 +61,7 @@ class ByHand(unittest.TestCase):
                 self.assertGreaterEqual(len([n for n in worked["names"] if n.startswith("joint_cost")]), joints)
                 self.assertGreaterEqual(worked["steps"], 30 * joints)
                 self.assertIn("unit_price", worked["names"])
-                self.check_places(job, worked["origins"])
+                self.check_places(worked["origins"])
                 print(f"{job.relative_to(ROOT)}: {worked['steps']} steps and {worked['inputs']} inputs in "
                       f"{worked['blocks']} blocks")
 
@@ -71,11 +75,12 @@ class ByHand(unittest.TestCase):
                     job = Path(folder, f"{name}.yaml")
                     job.write_text(bracket.replace(FIRST_JOINT, joint), encoding="utf-8")
                     worked = follow(explained(job, "--rates", ROOT / "rates"), check_units)
-                    self.check_places(job, worked["origins"])
+                    self.check_places(worked["origins"])
 
-    def check_places(self, job, origins):
-        """Each origin is a place in a file that is there, with something written at it."""
-        for origin in set(origins):
+    def check_places(self, origins):
+        """Each origin is a place in a file that is there; where a number is written, it is the one that is printed."""
+        held = 0
+        for name, origin, value, unit in set(origins):
             if origin.startswith("sum over "):
                 continue
             place = PLACE.search(origin)
@@ -83,7 +88,12 @@ class ByHand(unittest.TestCase):
             file, line, column = ROOT / place.group(1), int(place.group(2)), int(place.group(3))
             lines = file.read_text(encoding="utf-8").split("\n")
             self.assertLessEqual(line, len(lines), origin)
-            self.assertTrue(lines[line - 1][column - 1:].strip(), origin)
+            written = lines[line - 1][column - 1:]
+            self.assertTrue(written.strip(), origin)
+            found = agrees(written, value, unit)
+            self.assertFalse(found is False and name not in DERIVED, f"{origin}: {value} {unit}, written {written[:30]}")
+            held += found is True
+        self.assertGreater(held, 0.7 * len(set(origins)))
 
     def test_a_joint_alone_reads_as_in_the_whole(self):
         job = JOBS[0].relative_to(ROOT)
@@ -116,6 +126,15 @@ class TheCheckItself(unittest.TestCase):
                 self.assertIn(old, SOUND)
                 with self.assertRaises((Fault, ValueError)):
                     follow(SOUND.replace(old, new), check_units)
+
+    def test_places(self):
+        for written, value, unit, expected in [
+            ("5 mm, thickness: 8", 5, "mm", True), ("5 mm, thickness: 8", 5.1, "mm", False),
+            ("3/16 in", 4.7625, "mm", True), ("9-1/2 in,", 9.5, "in", True), ("35 cfh", 35, "ft³/h", True),
+            ("12 %", 12, "%", True), ("2.40 EUR/kg", 2.4, "EUR/kg", True), ("{weld: fillet", 1, "", None),
+            ("5, thick", 5, "mm", None), ("4}", 4, "", True), ("4}", 5, "", False)]:
+            with self.subTest(written):
+                self.assertIs(agrees(written, value, unit), expected)
 
     def test_arithmetic(self):
         for text, value in [("2-3-4", -5), ("2^3*2", 16), ("(-2)^2", 4), ("IF(1<2,MIN(7,8),9)", 7), ("8/2/2", 2),
