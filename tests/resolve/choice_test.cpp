@@ -26,20 +26,20 @@ TEST_CASE("the smallest procedure that is large enough is chosen and the words s
   const ChoiceRow rows[] = {
       {{WeldKind::fillet, "135", "1.1", "PB", millimetres(5), millimetres(8)},
        "CG-F5",
-       "CG-F5 is the smallest for leg 5 mm and more; next: CG-F6, CG-F8"},
+       "CG-F5 is the smallest for leg 5 mm and more; next: CG-F6, CG-F8, CG-F10"},
       {{WeldKind::fillet, "135", "1.1", "PB", millimetres(4.2), millimetres(8)},
        "CG-F5",
-       "CG-F5 is the smallest for leg 4.2 mm and more; next: CG-F6, CG-F8"},
-      {{WeldKind::fillet, "", "1.1", "PB", millimetres(8), millimetres(30)},
+       "CG-F5 is the smallest for leg 4.2 mm and more; next: CG-F6, CG-F8, CG-F10"},
+      {{WeldKind::fillet, "135", "1.1", "PB", millimetres(8), millimetres(30)},
        "CG-F8",
-       "CG-F8 is the smallest for leg 8 mm and more; no other fits"},
-      {{WeldKind::fillet, "", "1.2", "PF", millimetres(4), millimetres(6)},
+       "CG-F8 is the smallest for leg 8 mm and more; next: CG-F10, CG-F12"},
+      {{WeldKind::fillet, "135", "1.2", "PF", millimetres(4), millimetres(6)},
        "CG-F5V",
        "CG-F5V is the smallest for leg 4 mm and more; smaller: CG-F3V"},
-      {{WeldKind::single_v, "", "1.1", "PA", millimetres(12), millimetres(12)},
+      {{WeldKind::single_v, "135", "1.1", "PA", millimetres(12), millimetres(12)},
        "CG-V15",
        "CG-V15 is the smallest for thickness 12 mm and more; no other fits"},
-      {{WeldKind::single_v, "", "1.1", "PA", millimetres(18), millimetres(18)},
+      {{WeldKind::single_v, "135", "1.1", "PA", millimetres(18), millimetres(18)},
        "CG-V15",
        "CG-V15 is the largest that fits; thickness 18 mm takes more passes; no other fits"},
       {{WeldKind::single_v, "", "8.1", "PA", millimetres(3.5), millimetres(3.5)},
@@ -71,15 +71,14 @@ TEST_CASE("when nothing fits the nearest misses are named with their reasons") {
   const test::LoadedJob loaded = test::load_job("bracket.yaml");
   REQUIRE(loaded.book);
   const ChoiceResult larger =
-      choose_procedure(*loaded.book, {WeldKind::fillet, "", "1.1", "PB", millimetres(9), millimetres(20)});
+      choose_procedure(*loaded.book, {WeldKind::fillet, "135", "1.1", "PB", millimetres(13), millimetres(20)});
   CHECK(name_of(*loaded.book, larger) == "none");
-  CHECK(larger.words == "CG-F8 is for leg up to 8 mm; CG-F6 is for leg up to 6 mm; CG-F5 is for leg up to 5 mm");
+  CHECK(larger.words == "CG-F12 is for leg up to 12 mm; CG-F10 is for leg up to 10 mm; CG-F8 is for leg up to 8 mm");
   const ChoiceResult overhead =
-      choose_procedure(*loaded.book, {WeldKind::fillet, "", "8.1", "PE", millimetres(3), millimetres(3)});
+      choose_procedure(*loaded.book, {WeldKind::fillet, "135", "8.1", "PE", millimetres(3), millimetres(3)});
   CHECK(name_of(*loaded.book, overhead) == "none");
-  CHECK(
-      overhead.words ==
-      "SG-F3 is for position PB, not PE; SG-F3G is for position PG, not PE; ST-C3 is for positions PA and PB, not PE");
+  CHECK(overhead.words ==
+        "SG-F3 is for position PB, not PE; SG-F3G is for position PG, not PE; SG-F4 is for position PB, not PE");
 }
 
 TEST_CASE("processes positions and groups are known by both vocabularies") {
