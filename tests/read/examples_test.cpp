@@ -38,7 +38,7 @@ TEST_CASE("the example jobs are read without complaint") {
 }
 
 TEST_CASE("the rate books of the example shops are read without complaint") {
-  for (const std::string folder : {"/rates", "/jobs/saltbriar/rates"}) {
+  for (const std::string folder : {"/rates", "/jobs/saltbriar/rates", "/jobs/marlgannet/rates"}) {
     CAPTURE(folder);
     Diagnostics diagnostics;
     std::vector<std::uint32_t> files;
