@@ -38,7 +38,7 @@ Exit codes: 0 done, 1 a job has faults (good jobs are done all the same), 2 wron
 struct RawArguments {
   std::vector<std::string> jobs;
   std::string explained, joint, rates, out = "out", date;
-  bool force = false, json = false, quiet = false, verbose = false;
+  bool force = false, json = false, quiet = false, verbose = false, strict = false;
 };
 
 bool writes_files(Verb verb) { return verb == Verb::quote || verb == Verb::plan; }
@@ -61,6 +61,7 @@ CLI::App& add_verb(CLI::App& app, Verb verb, RawArguments& raw) {
   }
   sub.add_option("--date", raw.date, "date of the result; today when left out")->type_name("YYYY-MM-DD");
   if (verb != Verb::explain) sub.add_flag("--json", raw.json, "the result as JSON on standard output");
+  sub.add_flag("--strict", raw.strict, "a job with warnings counts as faulty and is not done");
   sub.add_flag("--quiet", raw.quiet, "only errors on standard error");
   sub.add_flag("--verbose", raw.verbose, "more about what is done on standard error");
   sub.footer(examples);
@@ -123,6 +124,7 @@ std::string take_values(const RawArguments& raw, const CLI::App& sub, Arguments&
   out.json = raw.json;
   out.quiet = raw.quiet;
   out.verbose = raw.verbose;
+  out.strict = raw.strict;
   if (out.quiet && out.verbose) return "--quiet and --verbose exclude each other";
   return {};
 }

@@ -30,6 +30,7 @@ struct Arguments {
   std::string out = "out";           // folder
   std::optional<Date> date;          // nothing: today
   bool force = false, json = false, quiet = false, verbose = false;
+  bool strict = false;  // warnings are faults
 };
 
 /// Either `arguments`, or a text to show and the exit code to end with. Help and version go to standard output,

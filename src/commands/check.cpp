@@ -18,6 +18,7 @@ int run_check(const Arguments& arguments) {
     const RateBook& book = *batch.rates[done.rates].book;
     const SearchBudget little{.states = 1, .moves = 1};
     if (!sequence_jobs(book, std::span(&done.job, 1), batch.diagnostics, little)) return;
+    if (!strict_enough(arguments, batch, done.file)) return;
     const auto of_level = [&](Level level) {
       return std::count_if(batch.diagnostics.list.begin(), batch.diagnostics.list.end(),
                            [&](const Diagnostic& d) { return d.level == level; });

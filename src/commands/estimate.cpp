@@ -12,7 +12,7 @@ int run_estimate(const Arguments& arguments) {
   const Date date = date_of(arguments);
   std::vector<std::string> jobs;
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
-    const auto priced = price(batch, done, date);
+    const auto priced = price(arguments, batch, done, date);
     if (!priced) return;
     const ShopRates& rates = batch.rates[done.rates];
     const ReportedJob about = reported(batch, done);

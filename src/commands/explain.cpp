@@ -65,7 +65,7 @@ int run_explain(const Arguments& arguments) {
   Batch batch;
   const Date date = date_of(arguments);
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
-    const auto priced = price(batch, done, date);
+    const auto priced = price(arguments, batch, done, date);
     if (!priced) return;
     const ExplainedJob explained{
         *batch.rates[done.rates].book, done.job, done.estimate, priced->work, priced->quote, batch.diagnostics};

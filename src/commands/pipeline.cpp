@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <ctime>
+#include <iterator>
 #include <new>
 #include <system_error>
 
@@ -58,6 +59,14 @@ std::string hash_of_inputs(const Batch& batch, std::size_t first_file, const std
   return hex(hash);
 }
 
+/// False when an error is among them: the job is not done.
+bool tell_findings(std::vector<Diagnostic> found, Diagnostics& diagnostics) {
+  const bool sound =
+      std::none_of(found.begin(), found.end(), [](const Diagnostic& d) { return d.level == Level::error; });
+  std::move(found.begin(), found.end(), std::back_inserter(diagnostics.list));
+  return sound;
+}
+
 std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch& batch, const std::string& path) {
   EstimatedJob out{shown_name(path), 0, {}, {}, {}};
   FileText read = read_file(path);
@@ -77,7 +86,7 @@ std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch&
   out.input_hash = hash_of_inputs(batch, takeoffs, diagnostics.files[file].text + batch.rates[*rates].hash);
   out.job = std::move(*job);
   out.estimate = estimate(book, out.job);
-  for (Diagnostic& finding : findings(book, out.job, out.estimate)) diagnostics.list.push_back(std::move(finding));
+  if (!tell_findings(findings(book, out.job, out.estimate), diagnostics)) return std::nullopt;
   return out;
 }
 
@@ -103,18 +112,31 @@ void for_each_job(const Arguments& arguments, Batch& batch, const std::function<
     spdlog::debug("job {}", printable_text(shown_name(path)));
     guarded(batch, [&] {
       const auto job = read_and_estimate(arguments, batch, path);
-      if (job) use(*job);
+      if (job && strict_enough(arguments, batch, job->file)) use(*job);
     });
     tell(arguments, batch);
   }
 }
 
-std::optional<PricedJob> price(Batch& batch, const EstimatedJob& estimated, Date date) {
+bool strict_enough(const Arguments& arguments, Batch& batch, const std::string& what) {
+  if (!arguments.strict) return true;
+  const auto warnings = std::count_if(batch.diagnostics.list.begin(), batch.diagnostics.list.end(), [](const auto& d) {
+    return d.level == Level::warning || d.level == Level::not_for_the_floor;
+  });
+  if (warnings == 0) return true;
+  batch.diagnostics.error({}, fmt::format("{}: not done: {} {}, and --strict was given", what, warnings,
+                                          warnings == 1 ? "warning" : "warnings"));
+  return false;
+}
+
+std::optional<PricedJob> price(const Arguments& arguments, Batch& batch, const EstimatedJob& estimated, Date date) {
   const RateBook& book = *batch.rates[estimated.rates].book;
   auto work = sequence_jobs(book, std::span(&estimated.job, 1), batch.diagnostics);
   if (!work) return std::nullopt;
   PricedJob priced{std::move(*work), {}};
   priced.quote = make_quote(book, estimated.job, estimated.estimate, priced.work, date);
+  const bool sound = tell_findings(price_findings(book, estimated.job, priced.quote), batch.diagnostics);
+  if (!sound || !strict_enough(arguments, batch, estimated.file)) return std::nullopt;
   return priced;
 }
 

@@ -35,8 +35,11 @@ struct PricedJob {
 
 /// Reads and estimates each job and hands it on; trouble with one is noted and the next one taken.
 void for_each_job(const Arguments&, Batch&, const std::function<void(const EstimatedJob&)>& use);
-/// Sequences the job by itself and prices it. Nothing when it cannot be made at the stations; the diagnostics say why.
-std::optional<PricedJob> price(Batch&, const EstimatedJob&, Date date);
+/// False, with an error that says so, when there are warnings not yet shown and the arguments ask for none.
+bool strict_enough(const Arguments&, Batch&, const std::string& what);
+/// Sequences the job by itself and prices it. Nothing when it cannot be made at the stations or what was found of its
+/// price forbids it; the diagnostics say why.
+std::optional<PricedJob> price(const Arguments&, Batch&, const EstimatedJob&, Date date);
 /// Runs `work`; what the system refuses becomes an error of the batch and exit code 3.
 void guarded(Batch&, const std::function<void()>& work);
 /// Shows what was found since the last call.

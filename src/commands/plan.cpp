@@ -44,7 +44,7 @@ bool write_plan(const Arguments& arguments, Batch& batch, const PlanJobs& plan) 
   const ShopRates& rates = batch.rates[*plan.rates];
   const Date date = date_of(arguments);
   const auto work = sequence_jobs(*rates.book, plan.jobs, batch.diagnostics);
-  if (!work) return false;
+  if (!work || !strict_enough(arguments, batch, "the plan")) return false;
   const auto path = std::filesystem::path(arguments.out) / fmt::format("plan-{}.xlsx", iso(date));
   if (!write_workbook(arguments, batch, plan_workbook(*rates.book, plan.jobs, plan.estimates, *work, date), path))
     return false;

@@ -32,7 +32,7 @@ int run_quote(const Arguments& arguments) {
   std::set<std::filesystem::path> taken;
   std::vector<std::string> jobs;
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
-    const auto priced = price(batch, done, date);
+    const auto priced = price(arguments, batch, done, date);
     if (!priced) return;
     const auto path = quote_path(arguments, batch, done.job, taken);
     if (!path) return;

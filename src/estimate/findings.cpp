@@ -1,55 +1,84 @@
+#include "estimate/findings.hpp"
+
 #include <fmt/format.h>
 
-#include <cmath>
-
-#include "estimate/estimate.hpp"
+#include <map>
+#include <tuple>
 
 namespace seambook {
 namespace {
 
-Diagnostic look_again(const Joint& joint, std::string message, std::string hint) {
-  return {Level::warning, joint.place, "joint " + joint.id + ": " + std::move(message), std::move(hint)};
+using JointRule = void (*)(const JointSeen&, Findings&);
+using PassRule = void (*)(const PassSeen&, Findings&);
+using JobRule = void (*)(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
+
+// All rules that look at an estimate; those on cost and price stand in quote.
+constexpr JointRule joint_rules[] = {leg_against_member, short_elements, sizes_like_unit_slips,
+                                     root_without_purge, purge_flow,     starts_without_time};
+constexpr PassRule pass_rules[] = {least_leg,          oversized_procedure,
+                                   mass_balance,       travel_speed,
+                                   deposition_rate,    heat_input_range,
+                                   voltage_at_current, leg_of_one_pass,
+                                   pass_size,          gas_flow,
+                                   duty_cycle,         combinations,
+                                   laser_thickness,    laser_speed,
+                                   laser_gap,          prices_like_unit_slips};
+constexpr JobRule job_rules[] = {little_fit_up, stations_without_clean_down};
+
+void look_at_joint(const JointSeen& seen, Findings& out) {
+  for (const auto rule : joint_rules) rule(seen, out);
+  for (std::size_t g = 0; g < seen.row.passes.size(); ++g) {
+    const PassGroup& group = seen.joint.passes[g];
+    const Procedure& procedure = seen.book.procedures[group.procedure];
+    const PassSeen pass{seen, group, procedure, seen.book.processes[procedure.process], seen.row.passes[g]};
+    for (const auto rule : pass_rules) rule(pass, out);
+  }
 }
 
-/// A leg larger than the thinner member melts it away (shop rule; common practice).
-void leg_against_member(const Checks& checks, const Joint& joint, std::vector<Diagnostic>& out) {
-  if (joint.weld != WeldKind::fillet) return;
-  const bool from_throat = joint.throat.si.source != no_source;
-  const double leg = from_throat ? leg_of_throat(Length<>{joint.throat.si.value}).si : joint.leg.si.value;
-  const double thinner = least(joint.thickness.si.value, joint.thickness_second.si.value);
-  const Ratio<> allowed = thinner < checks.thin_below.si ? checks.leg_over_thin : checks.leg_over_thickness;
-  if (leg <= allowed.si * thinner * (1 + whole_tolerance)) return;
-  out.push_back(look_again(
-      joint, fmt::format("leg {:.4g} mm on a member of {:.4g} mm", leg * 1e3, thinner * 1e3),
-      fmt::format("usual is at most {:.4g} mm; a smaller leg or a thicker member", allowed.si * thinner * 1e3)));
-}
-
-/// What the wire brings against what the joint takes, in minutes and money.
-void mass_balance(const RateBook& book, const Joint& joint, const RowFigures<double>& row,
-                  std::vector<Diagnostic>& out) {
-  for (std::size_t g = 0; g < row.passes.size(); ++g) {
-    const PassFigures<double>& group = row.passes[g];
-    const Procedure& procedure = book.procedures[joint.passes[g].procedure];
-    if (!procedure.filler || std::fabs(group.deposition_difference.si) <= book.checks.mass_balance.si) continue;
-    const double lays = group.volume_rate.si / group.travel.si * 1e6;
-    const double takes = group.section.si / group.passes.si * 1e6;
-    out.push_back(look_again(joint,
-                             fmt::format("procedure {} lays {:.2f} mm² a pass, the weld takes {:.2f} mm²; arc time by "
-                                         "deposition is {:+.0f} %, {:+.2f} {}",
-                                         procedure.name, lays, takes, group.deposition_difference.si * 100,
-                                         group.difference_cost.si, book.currency),
-                             "look at weld size, passes, travel speed and wire feed"));
+/// What is told once takes the place of its first joint and counts the others.
+void gather_findings(Findings& all, std::vector<Diagnostic>& out) {
+  struct Told {
+    std::size_t at = 0, others = 0;
+    const Finding* last = nullptr;
+  };
+  std::map<std::tuple<Level, std::string, std::string>, Told> once;
+  for (Finding& finding : all) {
+    const Diagnostic& d = finding.diagnostic;
+    if (finding.once) {
+      const auto [told, first] = once.try_emplace({d.level, d.message, d.hint}, Told{out.size(), 0, &finding});
+      if (!first && told->second.last->joint != finding.joint) told->second.others += 1;
+      told->second.last = &finding;
+      if (!first) continue;
+    }
+    out.push_back({d.level, d.place, finding.joint + ": " + d.message, d.hint});
+  }
+  for (const auto& [key, told] : once) {
+    if (told.others == 0) continue;
+    Diagnostic& d = out[told.at];
+    d.message.insert(d.message.find(": "), fmt::format(" and {} more", told.others));
   }
 }
 
 }  // namespace
 
+void found(Findings& out, const JointSeen& seen, Level level, std::string message, std::string hint) {
+  out.push_back({{level, seen.joint.place, std::move(message), std::move(hint)}, false, "joint " + seen.joint.id});
+}
+
+void found_of_procedure(Findings& out, const PassSeen& seen, Level level, std::string message, std::string hint) {
+  out.push_back(
+      {{level, seen.of.joint.place, fmt::format("procedure {}: {}", seen.procedure.name, message), std::move(hint)},
+       true,
+       "joint " + seen.of.joint.id});
+}
+
 std::vector<Diagnostic> findings(const RateBook& book, const Job& job, const Estimate& estimate) {
+  Findings all;
+  for (std::size_t j = 0; j < job.joints.size(); ++j)
+    look_at_joint({book, job, job.joints[j], estimate.joints[j]}, all);
   std::vector<Diagnostic> out;
-  for (std::size_t j = 0; j < job.joints.size(); ++j) {
-    leg_against_member(book.checks, job.joints[j], out);
-    mass_balance(book, job.joints[j], estimate.joints[j], out);
-  }
+  gather_findings(all, out);
+  for (const auto rule : job_rules) rule(book, job, estimate, out);
   return out;
 }
 

@@ -46,6 +46,7 @@ Quote make_quote(const RateBook& book, const Job& job, const Estimate& estimate,
   quote.assumptions = assumptions(book, job);
   quote.cautions = cautions(book, job);
   quote.findings = findings(book, job, estimate);
+  for (Diagnostic& finding : price_findings(book, job, quote)) quote.findings.push_back(std::move(finding));
   return quote;
 }
 

@@ -35,6 +35,8 @@ struct Quote {
 Quote make_quote(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, Date date);
 /// The quote's inputs as they stand, each with its source: policy from the rate book, sums marked `summed`.
 QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, const std::vector<SetupRow>&);
+/// What an owner should look at again in cost and price: shares of the cost, policy, dates.
+std::vector<Diagnostic> price_findings(const RateBook&, const Job&, const Quote&);
 /// Cautions for the processes of a job: the usual hazards, and who has the last word. Never a claim of conformity.
 std::vector<std::string> cautions(const RateBook&, const Job&);
 /// Rate-book entries with the basis they rest on, for every source the job used: `procedure CG-F5: assumption (invented

@@ -1,4 +1,5 @@
-// The tables of a rate book's fields. The sections stand in three files of tables: the shop, its materials, its work.
+// The tables of a rate book's fields. The sections stand in four files of tables: the shop, its materials, its work, its
+// checks.
 #pragma once
 
 #include "read/field_table.hpp"
@@ -21,6 +22,12 @@ template <>
 std::span<const Field<PriceText>> fields<PriceText>();
 template <>
 std::span<const Field<ChecksText>> fields<ChecksText>();
+template <>
+std::span<const Field<RangeCheckText>> fields<RangeCheckText>();
+template <>
+std::span<const Field<CombinationCheckText>> fields<CombinationCheckText>();
+template <>
+std::span<const Field<LaserCheckText>> fields<LaserCheckText>();
 template <>
 std::span<const Field<BaseMetalText>> fields<BaseMetalText>();
 template <>

@@ -70,14 +70,6 @@ constexpr auto price_own = std::to_array({
 });
 constexpr auto price_table = joined(price_own, evidence_fields<&PriceText::evidence>());
 
-constexpr auto checks_own = std::to_array({
-    field<&ChecksText::mass_balance>("mass_balance", "difference of deposition and travel speed that warns: 25 %"),
-    field<&ChecksText::leg_over_thickness>("leg_over_thickness", "leg over the thinner member that warns: 100 %"),
-    field<&ChecksText::leg_over_thin>("leg_over_thin", "the same for thin members: 150 %"),
-    field<&ChecksText::thin_below>("thin_below", "members thinner than this are thin: 3 mm"),
-});
-constexpr auto checks_table = joined(checks_own, evidence_fields<&ChecksText::evidence>());
-
 }  // namespace
 
 template <>
@@ -107,10 +99,6 @@ std::span<const Field<OverheadText>> fields<OverheadText>() {
 template <>
 std::span<const Field<PriceText>> fields<PriceText>() {
   return price_table;
-}
-template <>
-std::span<const Field<ChecksText>> fields<ChecksText>() {
-  return checks_table;
 }
 
 }  // namespace seambook

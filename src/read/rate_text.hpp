@@ -3,7 +3,7 @@
 
 #include <span>
 
-#include "read/written.hpp"
+#include "read/check_text.hpp"
 
 namespace seambook {
 
@@ -177,16 +177,6 @@ struct PriceText {
   Evidence evidence;
 };
 
-/// Thresholds of the checks for plausibility.
-struct ChecksText {
-  Place place;
-  Maybe<dim::ratio> mass_balance;        // warn when deposition and travel speed differ by more
-  Maybe<dim::ratio> leg_over_thickness;  // leg over thinner member, from `thin_below` up
-  Maybe<dim::ratio> leg_over_thin;       // and below it
-  Maybe<dim::length> thin_below;
-  Evidence evidence;
-};
-
 /// An investment that the comparison judges: what it costs at once and each year, and how sure that is.
 struct InvestmentLineText {
   Place place;
@@ -216,6 +206,9 @@ struct RateText {
   std::optional<PriceText> prices;
   std::optional<AllowancesText> allowances;
   std::optional<ChecksText> checks;
+  std::vector<RangeCheckText> range_checks;
+  std::vector<CombinationCheckText> combination_checks;
+  std::vector<LaserCheckText> laser_checks;
   std::vector<LabourText> labour;
   std::vector<HandlingText> handling;
   std::vector<ProcessText> processes;

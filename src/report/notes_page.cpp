@@ -22,6 +22,16 @@ std::vector<std::string> choices(const Job& job) {
   return lines;
 }
 
+/// What looks implausible, with why.
+std::vector<std::string> findings_in_words(const Quote& quote) {
+  std::vector<std::string> lines;
+  for (const Diagnostic& d : quote.findings) {
+    const std::string hint = d.hint.empty() ? "" : "; " + d.hint;
+    lines.push_back(fmt::format("{}: {}{}", level_word(d.level), d.message, hint));
+  }
+  return lines;
+}
+
 }  // namespace
 
 Sheet notes_page(const Job& job, const Quote& quote) {
@@ -31,6 +41,7 @@ Sheet notes_page(const Job& job, const Quote& quote) {
   put(sheet, 1, 0, "What this quote takes for granted; read before it goes out.", Look::note);
   std::uint32_t row = 3;
   put_section(sheet, row, "Cautions", quote.cautions, Look::wrapped);
+  put_section(sheet, row, "What to look at again", findings_in_words(quote), Look::wrapped);
   put_section(sheet, row, "Procedures chosen by the program", choices(job), Look::wrapped);
   put_section(sheet, row, "Assumptions and what they rest on", quote.assumptions, Look::wrapped);
   sheet.column_widths = {100};

@@ -21,6 +21,9 @@ std::vector<Place> rate_entry_places(const RateText& text) {
   add_entry_place(places, text.prices);
   add_entry_place(places, text.allowances);
   add_entry_place(places, text.checks);
+  add_entry_places(places, text.range_checks);
+  add_entry_places(places, text.combination_checks);
+  add_entry_places(places, text.laser_checks);
   add_entry_places(places, text.labour);
   add_entry_places(places, text.handling);
   add_entry_places(places, text.processes);

@@ -7,6 +7,7 @@
 #include "basics/shown_units.hpp"
 #include "read/job_text.hpp"
 #include "read/rate_text.hpp"
+#include "resolve/checks.hpp"
 #include "resolve/source.hpp"
 
 namespace seambook {
@@ -105,7 +106,7 @@ struct Procedure {
   Known<dim::area> area_per_pass;  // absent: follows from wire feed, or there is no filler
   Known<dim::power> beam_power;    // absent for arcs
   Known<dim::length> scan_width;
-  std::string polarity;
+  std::string polarity, transfer;
   Place place;
 };
 
@@ -167,11 +168,6 @@ struct Investment {
   std::vector<Scenario> scenarios;
 };
 
-struct Checks {
-  Ratio<> mass_balance, leg_over_thickness, leg_over_thin;
-  Length<> thin_below;
-};
-
 struct RateBook {
   std::string shop, currency;
   int minor_digits = 2;  // of the currency (ISO 4217)
@@ -180,6 +176,9 @@ struct RateBook {
   Prices prices;
   Allowances allowances;
   Checks checks;
+  std::vector<RangeCheck> range_checks;
+  std::vector<CombinationCheck> combination_checks;
+  std::vector<LaserCheck> laser_checks;
   std::vector<Labour> labour;
   std::vector<Handling> handling;
   std::vector<Process> processes;
@@ -206,6 +205,8 @@ std::string position_code(std::string_view word, WeldKind);
 std::string process_word(std::string_view number, Terms);
 std::string position_word(std::string_view code, WeldKind, Terms);
 std::string_view weld_word(WeldKind);  // `single V`
+/// The group by ISO 14175 in a gas's designation: `M21` of `ISO 14175 - M21 (argon with ...)`; empty when there is none.
+std::string gas_group(std::string_view designation);
 /// True when `group` is `admitted` or a subgroup of it: 8.1 under 8.
 bool group_admits(std::string_view admitted, std::string_view group);
 

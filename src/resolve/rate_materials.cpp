@@ -8,24 +8,9 @@
 namespace seambook {
 namespace {
 
-struct FormWord {
-  std::string_view word;
-  FillerForm form;
-};
-constexpr FormWord filler_forms[] = {{"solid_wire", FillerForm::solid_wire},
-                                     {"cored_wire", FillerForm::cored_wire},
-                                     {"rod", FillerForm::rod},
-                                     {"covered_electrode", FillerForm::covered_electrode}};
-
 FillerForm find_form(RateDraft& draft, const std::optional<Word>& word) {
   if (!word) return FillerForm::solid_wire;
-  std::vector<std::string_view> known_forms;
-  for (const FormWord& form : filler_forms) {
-    if (form.word == word->text) return form.form;
-    known_forms.push_back(form.word);
-  }
-  refuse_unknown(draft.diagnostics, *word, "filler form", known_forms);
-  return FillerForm::solid_wire;
+  return find_filler_form(draft.diagnostics, *word).value_or(FillerForm::solid_wire);
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-// What a quote adds to cost: labour rates, overhead, margin or mark-up, terms; and the thresholds of its checks.
+// What a quote adds to cost: labour rates, overhead, margin or mark-up, terms.
 #include <fmt/format.h>
 
 #include "resolve/currency.hpp"
@@ -17,12 +17,6 @@ void resolve_markup_or_margin(RateEntry& entry, const PriceText& text, Prices& p
   prices.by_margin = text.margin.has_value();
   prices.margin = known_within(entry, text.margin, "margin", {0, 0.95, false, true});
   prices.markup = known(entry, text.markup, "markup", unit::percent);
-}
-
-template <Dim D>
-Quantity<D> needed_threshold(RateEntry& entry, const Maybe<D>& written, std::string_view field) {
-  if (!written) refuse_missing(entry, field);
-  return written ? written->value : Quantity<D>{};
 }
 
 }  // namespace
@@ -102,20 +96,6 @@ void resolve_prices(RateDraft& draft, const RateText& text) {
   prices.tax = text_of(written.tax);
   if (written.finish)
     prices.finish = find_name(draft.diagnostics, draft.book.finishes, &Finish::name, *written.finish, "finish");
-}
-
-void resolve_checks(RateDraft& draft, const RateText& text) {
-  if (!text.checks) {
-    refuse_book_without(draft, text, "has no checks",
-                        "add 'checks' with mass_balance, leg_over_thickness, leg_over_thin and thin_below");
-    return;
-  }
-  const ChecksText& written = *text.checks;
-  RateEntry entry{draft, "checks", written.place, written.evidence};
-  draft.book.checks = {needed_threshold(entry, written.mass_balance, "mass balance"),
-                       needed_threshold(entry, written.leg_over_thickness, "leg over thickness"),
-                       needed_threshold(entry, written.leg_over_thin, "leg over thin"),
-                       needed_threshold(entry, written.thin_below, "thin below")};
 }
 
 }  // namespace seambook

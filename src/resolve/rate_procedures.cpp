@@ -107,6 +107,7 @@ void resolve_procedures(RateDraft& draft, const RateText& text) {
     resolve_filler_and_gas(entry, written, procedure);
     resolve_energy(entry, written, procedure);
     procedure.polarity = text_of(written.polarity);
+    procedure.transfer = text_of(written.transfer);
     draft.book.procedures.push_back(std::move(procedure));
   }
   if (text.procedures.empty()) refuse_book_without(draft, text, "has no procedures", "add 'procedures'");

@@ -17,7 +17,26 @@ constexpr std::string_view welds_to_come[] = {
     "flare_bevel", "flare_v",        "plug",           "slot",      "overlay", "spot",      "seam",     "stud",
     "corner",      "fillet_unequal", "unequal_fillet", "surfacing", "lap",     "projection"};
 
+struct FormWord {
+  std::string_view word;
+  FillerForm form;
+};
+constexpr FormWord filler_forms[] = {{"solid_wire", FillerForm::solid_wire},
+                                     {"cored_wire", FillerForm::cored_wire},
+                                     {"rod", FillerForm::rod},
+                                     {"covered_electrode", FillerForm::covered_electrode}};
+
 }  // namespace
+
+std::optional<FillerForm> find_filler_form(Diagnostics& diagnostics, const Word& word) {
+  std::vector<std::string_view> known_forms;
+  for (const FormWord& form : filler_forms) {
+    if (form.word == word.text) return form.form;
+    known_forms.push_back(form.word);
+  }
+  refuse_unknown(diagnostics, word, "filler form", known_forms);
+  return std::nullopt;
+}
 
 std::optional<WeldKind> find_weld_kind(Diagnostics& diagnostics, const Word& word) {
   for (std::size_t i = 0; i < std::size(built_welds); ++i)

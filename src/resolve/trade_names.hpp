@@ -11,6 +11,7 @@ namespace seambook {
 std::optional<WeldKind> find_weld_kind(Diagnostics&, const Word&);
 /// The process of that ISO 4063 number or those AWS letters; refuses others, and processes the rate book is without.
 std::optional<std::size_t> find_process(Diagnostics&, const std::vector<Process>&, const Word&);
+std::optional<FillerForm> find_filler_form(Diagnostics&, const Word&);
 void refuse_unknown_process(Diagnostics&, const Word&);
 void refuse_unknown_position(Diagnostics&, const Word&);
 

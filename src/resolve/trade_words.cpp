@@ -76,6 +76,20 @@ std::string_view weld_word(WeldKind weld) {
   return "edge";
 }
 
+std::string gas_group(std::string_view designation) {
+  constexpr std::string_view standard = "14175";
+  const std::size_t at = designation.find(standard);
+  if (at == designation.npos) return {};
+  const auto is_capital = [](char c) { return c >= 'A' && c <= 'Z'; };
+  const auto is_figure = [](char c) { return c >= '0' && c <= '9'; };
+  std::size_t from = at + standard.size();
+  while (from < designation.size() && (designation[from] == ' ' || designation[from] == '-')) ++from;
+  if (from == designation.size() || !is_capital(designation[from])) return {};
+  std::size_t end = from + 1;
+  while (end < designation.size() && is_figure(designation[end])) ++end;
+  return std::string(designation.substr(from, end - from));
+}
+
 bool group_admits(std::string_view admitted, std::string_view group) {
   if (!group.starts_with(admitted)) return false;
   return group.size() == admitted.size() || group[admitted.size()] == '.';

@@ -71,6 +71,9 @@ constexpr UnitWord flow_words[] = {{"L/min", litre_si / minute_si},
 constexpr UnitWord energy_words[] = {{"kWh", 3.6e6}, {"Wh", 3.6e3}, {"MJ", 1e6}, {"kJ", 1e3}, {"J", 1}};
 constexpr UnitWord power_words[] = {{"W", 1}, {"kW", 1e3}};
 constexpr UnitWord line_energy_words[] = {{"kJ/mm", 1e6}, {"J/mm", 1e3}, {"kJ/cm", 1e5}, {"kJ/in", 1e3 / inch_si}};
+constexpr UnitWord energy_per_volume_words[] = {{"J/mm3", 1e9}, {"J/mm³", 1e9}, {"kJ/cm3", 1e9}, {"MJ/m3", 1e6}};
+constexpr UnitWord volume_per_mass_words[] = {
+    {"ml/100g", 1e-5}, {"mL/100g", 1e-5}, {"ml/100 g", 1e-5}, {"mL/100 g", 1e-5}};
 constexpr UnitWord pace_words[] = {{"min/m", minute_si}, {"s/m", 1}, {"h/m", hour_si}, {"min/ft", minute_si / foot_si}};
 constexpr UnitWord per_time_words[] = {{"h", 1 / hour_si}, {"hr", 1 / hour_si}, {"min", 1 / minute_si}};
 constexpr UnitWord per_mass_words[] = {{"kg", 1}, {"t", 1e-3}, {"g", 1e3}, {"lb", 1 / pound_si}};
@@ -108,6 +111,8 @@ constexpr UnitTable unit_tables[] = {
     {dim::energy, "energy", energy_words},
     {dim::power, "power", power_words},
     {dim::line_energy, "energy per length", line_energy_words},
+    {dim::energy_per_volume, "energy per volume", energy_per_volume_words},
+    {dim::volume_per_mass, "volume per mass", volume_per_mass_words},
     {dim::pace, "time per length", pace_words},
     {dim::ratio, "ratio", ratio_words},
     {dim::money, "amount of money", {}},

@@ -1,0 +1,88 @@
+// What a finding looks at, and the rules by subject. Each rule looks at one joint, or one pass group of it, and adds
+// what an expert would query; thresholds are the rate book's, and a rule without its threshold or its facts says
+// nothing. Which rules there are stands in the lists of findings.cpp.
+#pragma once
+
+#include "estimate/estimate.hpp"
+
+namespace seambook {
+
+/// A joint with its figures.
+struct JointSeen {
+  const RateBook& book;
+  const Job& job;
+  const Joint& joint;
+  const RowFigures<double>& row;
+};
+
+/// A pass group of it.
+struct PassSeen {
+  const JointSeen& of;
+  const PassGroup& group;
+  const Procedure& procedure;
+  const Process& process;
+  const PassFigures<double>& figures;
+};
+
+struct Finding {
+  Diagnostic diagnostic;  // its message is without the joint's name
+  bool once = false;      // of the procedure: said once for all joints that use it
+  std::string joint;      // `joint P01`
+};
+using Findings = std::vector<Finding>;
+
+/// What was found of a joint: message, then why and what to look at.
+void found(Findings&, const JointSeen&, Level, std::string message, std::string hint);
+/// What was found of a procedure on a base metal: told at the first joint, with how many more there are.
+void found_of_procedure(Findings&, const PassSeen&, Level, std::string message, std::string hint);
+
+/// Whether a check is about this pass.
+bool in_scope(const CheckScope&, const PassSeen&);
+/// The facts that the scope asks for, in words: `gas M21 (M21), base-metal group 8.1`.
+std::string facts_in_words(const CheckScope&, const PassSeen&);
+double thinner_of(const Joint&);
+/// Leg of a fillet, also from its throat.
+double leg_of(const Joint&);
+
+/// Inside a range that may be overstepped by a share of it.
+template <Dim D>
+bool within(const Between<D>& range, Quantity<D> value, double slack = 0) {
+  return value.si >= range.low.si * (1 - slack) * (1 - whole_tolerance) &&
+         value.si <= range.high.si * (1 + slack) * (1 + whole_tolerance);
+}
+
+// Sizes and lengths.
+void leg_against_member(const JointSeen&, Findings&);
+void least_leg(const PassSeen&, Findings&);
+void oversized_procedure(const PassSeen&, Findings&);
+void short_elements(const JointSeen&, Findings&);
+void sizes_like_unit_slips(const JointSeen&, Findings&);
+
+// Passes.
+void mass_balance(const PassSeen&, Findings&);
+void travel_speed(const PassSeen&, Findings&);
+void deposition_rate(const PassSeen&, Findings&);
+void heat_input_range(const PassSeen&, Findings&);
+void voltage_at_current(const PassSeen&, Findings&);
+void leg_of_one_pass(const PassSeen&, Findings&);
+void pass_size(const PassSeen&, Findings&);
+void gas_flow(const PassSeen&, Findings&);
+void duty_cycle(const PassSeen&, Findings&);
+
+// Metal, gas, filler, polarity, thickness: combinations.
+void combinations(const PassSeen&, Findings&);
+void prices_like_unit_slips(const PassSeen&, Findings&);
+void root_without_purge(const JointSeen&, Findings&);
+void purge_flow(const JointSeen&, Findings&);
+
+// Laser.
+void laser_thickness(const PassSeen&, Findings&);
+void laser_speed(const PassSeen&, Findings&);
+void laser_gap(const PassSeen&, Findings&);
+
+// Labour.
+void starts_without_time(const JointSeen&, Findings&);
+void little_fit_up(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
+void stations_without_clean_down(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
+
+}  // namespace seambook
