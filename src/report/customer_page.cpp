@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "resolve/shown.hpp"
+
 namespace seambook {
 namespace {
 
@@ -63,12 +65,13 @@ void put_list(Sheet& sheet, std::uint32_t& row, const std::string& heading, cons
 }
 
 /// What a piece consists of, in words.
-std::vector<std::string> scope(const Job& job) {
+std::vector<std::string> scope(const Job& job, Terms terms) {
   std::vector<std::string> lines;
   for (const Weldment& weldment : job.weldments) {
     std::string line = fmt::format("{:.0f} × {}", weldment.count.si.value, weldment.name);
     if (weldment.parts.si.source != no_source) line += fmt::format(", {:.0f} parts", weldment.parts.si.value);
-    if (weldment.mass.si.source != no_source) line += fmt::format(", {:g} kg net each", weldment.mass.si.value);
+    if (weldment.mass.si.source != no_source)
+      line += fmt::format(", {} net each", shown(weldment.mass.si.value, shown_in(terms, unit::kg).unit));
     if (weldment.free_issue) line += ", material supplied by the customer";
     lines.push_back(std::move(line));
   }
@@ -90,7 +93,7 @@ Sheet customer_page(const RateBook& book, const Job& job, const Quote& quote, co
   put_line(sheet, row, "valid until", iso(quote.valid_until));
   put_line(sheet, row, "drawings",
            job.drawings.empty() ? "none named" : fmt::format("{}", fmt::join(job.drawings, "; ")));
-  put_line(sheet, row, "a piece is", fmt::format("{}", fmt::join(scope(job), "; ")));
+  put_line(sheet, row, "a piece is", fmt::format("{}", fmt::join(scope(job, book.terms), "; ")));
   ++row;
   put_prices(sheet, row, book, quote, cost);
   put_supplement(sheet, row, book, quote, cost);
