@@ -33,9 +33,14 @@ void add_order(const Order& order, ShopSums& sums) {
     floor_h += order.pieces * weldment.floor.si / 3600;
 }
 
+/// `joint P08: ...`, `joint E02 and 7 more: ...`: the first of them names the finding.
 bool tells(const Expected& expected, const Diagnostic& finding) {
-  const std::string joint = *expected.joint ? std::string("joint ") + expected.joint + ":" : "";
-  return finding.message.starts_with(joint) && finding.message.find(expected.words) != std::string::npos;
+  const std::string joint = *expected.joint ? std::string("joint ") + expected.joint : "";
+  if (!finding.message.starts_with(joint)) return false;
+  if (!joint.empty() && finding.message.size() > joint.size() && finding.message[joint.size()] != ':' &&
+      finding.message[joint.size()] != ' ')
+    return false;
+  return finding.message.find(expected.words) != std::string::npos;
 }
 
 }  // namespace
