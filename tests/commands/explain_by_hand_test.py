@@ -91,7 +91,8 @@ class ByHand(unittest.TestCase):
             written = lines[line - 1][column - 1:]
             self.assertTrue(written.strip(), origin)
             found = agrees(written, value, unit)
-            self.assertFalse(found is False and name not in DERIVED, f"{origin}: {value} {unit}, written {written[:30]}")
+            self.assertFalse(found is False and name not in DERIVED,
+                             f"{origin}: {value} {unit}, written {written[:30]}")
             held += found is True
         self.assertGreater(held, 0.7 * len(set(origins)))
 
