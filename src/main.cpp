@@ -5,6 +5,7 @@
 
 #include "commands/arguments.hpp"
 #include "commands/check.hpp"
+#include "commands/compare.hpp"
 #include "commands/estimate.hpp"
 #include "commands/explain.hpp"
 #include "commands/output.hpp"
@@ -17,8 +18,8 @@ using namespace seambook;
 
 int run(const Arguments& arguments) {
   start_log(arguments);
-  constexpr std::array<int (*)(const Arguments&), 5> commands = {run_check, run_estimate, run_explain, run_quote,
-                                                                 run_plan};
+  constexpr std::array<int (*)(const Arguments&), 6> commands = {run_check, run_estimate, run_explain,
+                                                                 run_quote, run_plan,     run_compare};
   const int code = commands[static_cast<std::size_t>(arguments.verb)](arguments);
   finish_results();
   return code;

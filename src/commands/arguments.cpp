@@ -12,13 +12,14 @@
 namespace seambook {
 namespace {
 
-constexpr std::array<std::string_view, 5> verb_words = {"check", "estimate", "explain", "quote", "plan"};
-constexpr std::array<const char*, 5> verb_helps = {
+constexpr std::array<std::string_view, 6> verb_words = {"check", "estimate", "explain", "quote", "plan", "compare"};
+constexpr std::array<const char*, 6> verb_helps = {
     "read jobs and the rate book, and tell of every fault; writes nothing",
     "times, materials and cost by weldment and kind",
     "where each figure of a job comes from",
     "write a quote workbook for each job",
     "put the work of all jobs in order by set-ups, station by station",
+    "each family of seams by every process that suits, and whether the rate book's investment pays",
 };
 constexpr const char* examples = R"(
 Examples:
@@ -27,6 +28,7 @@ Examples:
   seambook explain jobs/bracket.yaml bracket/1
   seambook quote jobs/bracket.yaml --date 2026-05-18 --out quotes
   seambook plan jobs/*.yaml --json
+  seambook compare jobs/wash-down-cabinet.yaml
   seambook estimate - < bracket.yaml
 
 The rate book is the folder given by --rates; else a folder 'rates' beside the job or above it; else
@@ -41,7 +43,7 @@ struct RawArguments {
   bool force = false, json = false, quiet = false, verbose = false, strict = false;
 };
 
-bool writes_files(Verb verb) { return verb == Verb::quote || verb == Verb::plan; }
+bool writes_files(Verb verb) { return verb == Verb::quote || verb == Verb::plan || verb == Verb::compare; }
 
 CLI::App& add_verb(CLI::App& app, Verb verb, RawArguments& raw) {
   const auto index = static_cast<std::size_t>(verb);
@@ -131,7 +133,7 @@ std::string take_values(const RawArguments& raw, const CLI::App& sub, Arguments&
 
 /// Wrong first words are told of before CLI11 sees them: it only says that a command is missing.
 std::optional<CommandLine> refuse_first_word(const std::vector<std::string>& words) {
-  if (words.empty()) return wrong_usage("which command? One of check, estimate, explain, quote, plan");
+  if (words.empty()) return wrong_usage("which command? One of check, estimate, explain, quote, plan, compare");
   const std::string& first = words.front();
   if (std::find(verb_words.begin(), verb_words.end(), first) != verb_words.end()) return std::nullopt;
   constexpr std::array<std::string_view, 3> known = {"--help", "-h", "--version"};

@@ -12,7 +12,7 @@
 
 namespace seambook {
 
-enum class Verb : std::uint8_t { check, estimate, explain, quote, plan };
+enum class Verb : std::uint8_t { check, estimate, explain, quote, plan, compare };
 
 /// Exit codes of the program.
 namespace exit_code {

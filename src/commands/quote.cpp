@@ -12,20 +12,6 @@
 #include "report/quote_book.hpp"
 
 namespace seambook {
-namespace {
-
-/// Where the quote goes. Nothing, and an error, when another job of the batch has taken the name.
-std::optional<std::filesystem::path> quote_path(const Arguments& arguments, Batch& batch, const Job& job,
-                                                std::set<std::filesystem::path>& taken) {
-  std::filesystem::path path = std::filesystem::path(arguments.out) / (safe_file_name(job.name) + "-quote.xlsx");
-  if (taken.insert(path).second) return path;
-  batch.diagnostics.error({}, fmt::format("job {}: another job of this run was written to {}", job.name, path.string()),
-                          "give the jobs different names, or quote them one by one with different --out");
-  return std::nullopt;
-}
-
-}  // namespace
-
 int run_quote(const Arguments& arguments) {
   Batch batch;
   const Date date = date_of(arguments);
@@ -34,7 +20,7 @@ int run_quote(const Arguments& arguments) {
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
     const auto priced = price(arguments, batch, done, date);
     if (!priced) return;
-    const auto path = quote_path(arguments, batch, done.job, taken);
+    const auto path = workbook_path(arguments, batch, done.job, "-quote.xlsx", taken);
     if (!path) return;
     const RateBook& book = *batch.rates[done.rates].book;
     const Workbook workbook = quote_workbook(book, done.job, done.estimate, priced->work, priced->quote);

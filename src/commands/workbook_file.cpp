@@ -24,4 +24,13 @@ bool write_workbook(const Arguments& arguments, Batch& batch, const Workbook& wo
   return false;
 }
 
+std::optional<std::filesystem::path> workbook_path(const Arguments& arguments, Batch& batch, const Job& job,
+                                                   std::string_view ending, std::set<std::filesystem::path>& taken) {
+  std::filesystem::path path = std::filesystem::path(arguments.out) / (safe_file_name(job.name) + std::string(ending));
+  if (taken.insert(path).second) return path;
+  batch.diagnostics.error({}, fmt::format("job {}: another job of this run was written to {}", job.name, path.string()),
+                          "give the jobs different names, or take them one by one with different --out");
+  return std::nullopt;
+}
+
 }  // namespace seambook

@@ -45,6 +45,19 @@ Judged judge(const RateBook& book, const Family& family, const std::vector<WaySu
   return judged;
 }
 
+Length<> metres_of(const std::vector<WaySums>& sums) {
+  Length<> metres{};
+  for (const WaySums& way : sums) metres = max(metres, way.totals.weld_length);
+  return metres;
+}
+
+const Family& longest_family(const Comparison& comparison) {
+  std::size_t longest = 0;
+  for (std::size_t f = 1; f < comparison.sums.size(); ++f)
+    if (metres_of(comparison.sums[f]) > metres_of(comparison.sums[longest])) longest = f;
+  return comparison.ways.families[longest];
+}
+
 Known<dim::ratio> or_all(const Known<dim::ratio>& factor) {
   return factor.si.source == no_source ? Known<dim::ratio>{{1, no_source}} : factor;
 }
@@ -129,13 +142,13 @@ Comparison compare(const RateBook& book, const Job& job) {
     out.sums.emplace_back();
     for (const Way& way : family.ways) out.sums.back().push_back(sums_of(way, out.rows));
   }
+  out.crossover = crossover(book, job, job.joints[longest_family(out).joints.front()]);
   if (!book.investment) return out;
   out.pieces_year = pieces_a_year(lift_investment<double>(investment_inputs(book, job)));
   for (std::size_t f = 0; f < out.ways.families.size(); ++f) {
     out.judged.push_back(judge(book, out.ways.families[f], out.sums[f]));
     const Judged& judged = out.judged.back();
-    Length<> metres{};
-    for (const WaySums& sums : out.sums[f]) metres = {greatest(metres.si, sums.totals.weld_length.si)};
+    const Length<> metres = metres_of(out.sums[f]);
     out.metres_year = out.metres_year + metres * out.pieces_year;
     if (judged.now && judged.next)
       out.both.push_back(f);

@@ -4,6 +4,7 @@
 // words.
 #pragma once
 
+#include "compare/crossover.hpp"
 #include "compare/ways.hpp"
 #include "compare/worth.hpp"
 #include "estimate/estimate.hpp"
@@ -38,6 +39,7 @@ struct Comparison {
   std::vector<std::size_t> both;           // families that can be welded both ways
   Length<> metres_year, unsuited_year;     // all seams; those that the investment cannot weld
   Ratio<> pieces_year;
+  Crossover crossover;                   // of the family with the most metres
   std::vector<ScenarioWorth> scenarios;  // empty when the rate book has no investment
 };
 

@@ -25,14 +25,8 @@ void sort_unique(std::vector<SourceId>& ids) {
   ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
 }
 
-void collect_rows(const RateBook& book, const Job& job, std::vector<SourceId>& out) {
+void collect_weldments(const RateBook& book, const Job& job, std::vector<SourceId>& out) {
   Tape tape;
-  for (const Joint& joint : job.joints) {
-    tape.clear();
-    row_figures(lift_row<Traced>(gather_row(book, job, joint), &tape));
-    collect(tape, out);
-    if (out.size() > 100'000) sort_unique(out);
-  }
   for (const Weldment& weldment : job.weldments) {
     tape.clear();
     const WeldmentRow row = gather_weldment(book, job, weldment);
@@ -43,9 +37,32 @@ void collect_rows(const RateBook& book, const Job& job, std::vector<SourceId>& o
 
 }  // namespace
 
-std::vector<SourceId> used_sources(const RateBook& book, const Job& job, const std::vector<SetupRow>& setups) {
+std::vector<SourceId> joint_sources(const RateBook& book, const Job& job) {
   std::vector<SourceId> out;
-  collect_rows(book, job, out);
+  Tape tape;
+  for (const Joint& joint : job.joints) {
+    tape.clear();
+    row_figures(lift_row<Traced>(gather_row(book, job, joint), &tape));
+    collect(tape, out);
+    if (out.size() > 100'000) sort_unique(out);
+  }
+  sort_unique(out);
+  return out;
+}
+
+std::vector<std::string> basis_lines(const RateBook& book, const std::vector<SourceId>& used) {
+  std::vector<std::string> out;
+  for (const SourceId id : used) {
+    const RateSource& source = book.sources[id];
+    std::string line = fmt::format("{}: {} ({})", source.entry, basis_in_words(source.basis), source.words);
+    if (std::find(out.begin(), out.end(), line) == out.end()) out.push_back(std::move(line));
+  }
+  return out;
+}
+
+std::vector<SourceId> used_sources(const RateBook& book, const Job& job, const std::vector<SetupRow>& setups) {
+  std::vector<SourceId> out = joint_sources(book, job);
+  collect_weldments(book, job, out);
   Tape tape;
   for (const SetupRow& row : setups) {
     setup_figures(lift_setup<Traced>(row.inputs, 0, &tape), 0);
@@ -62,12 +79,8 @@ std::vector<SourceId> used_sources(const RateBook& book, const Job& job, const s
 
 std::vector<std::string> assumptions(const RateBook& book, const Job& job) {
   std::vector<std::string> out = job.assumptions;
-  std::vector<SourceId> used = used_sources(book, job, {});
-  for (const SourceId id : used) {
-    const RateSource& source = book.sources[id];
-    std::string line = fmt::format("{}: {} ({})", source.entry, basis_in_words(source.basis), source.words);
-    if (std::find(out.begin(), out.end(), line) == out.end()) out.push_back(std::move(line));
-  }
+  const std::vector<std::string> lines = basis_lines(book, used_sources(book, job, {}));
+  out.insert(out.end(), lines.begin(), lines.end());
   if (!book.allowances.personal_covers.empty()) {
     out.push_back("The personal allowance covers: " + book.allowances.personal_covers + ".");
   }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "estimate/estimate.hpp"
+#include "estimate/gradients.hpp"
 #include "quote/price.hpp"
 #include "sequence/work.hpp"
 
@@ -44,15 +45,13 @@ std::vector<std::string> cautions(const RateBook&, const Job&);
 std::vector<std::string> assumptions(const RateBook&, const Job&);
 /// Ids of the rate-book numbers that the job's estimate and quote read, ascending.
 std::vector<SourceId> used_sources(const RateBook&, const Job&, const std::vector<SetupRow>&);
+/// Those of the joints alone.
+std::vector<SourceId> joint_sources(const RateBook&, const Job&);
+/// What the entries of these numbers rest on, each once: `procedure CG-F5: assumption (invented shop)`.
+std::vector<std::string> basis_lines(const RateBook&, const std::vector<SourceId>&);
 
-/// How much one input moves the price of the first quantity: change of the unrounded unit price for +1 % of the input.
-struct Sensitivity {
-  SourceId source = no_source;
-  std::string words;  // `labour welder rate`, `bracket/1 leg`
-  Money<> per_percent;
-};
-/// All inputs but counts that move the price, largest first; ties in source order. By one backward sweep over the quote
-/// and one a joint.
+/// All inputs but counts that move the unrounded unit price of the first quantity, largest first; ties in source order.
+/// By one backward sweep over the quote and one a joint.
 std::vector<Sensitivity> sensitivities(const RateBook&, const Job&, const Estimate&, const Quote&);
 
 }  // namespace seambook

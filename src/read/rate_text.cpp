@@ -37,7 +37,8 @@ constexpr auto rate_table = std::to_array<Field<RateText>>({
     field<&RateText::stations>("stations", "a list of stations"),
     field<&RateText::change_tasks>("change_tasks", "a list of what a change of set-up takes"),
     field<&RateText::welders>("welders", "a list of welders"),
-    field<&RateText::investment>("investment", "an investment to compare, such as a laser cell: its price, its costs a year"),
+    field<&RateText::investment>("investment",
+                                 "an investment to compare, such as a laser cell: its price, its costs a year"),
 });
 
 }  // namespace

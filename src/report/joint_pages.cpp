@@ -114,6 +114,19 @@ void put_constants(const RowFigures<Traced>& row, JointPages& pages, std::uint32
   for (std::uint32_t g = 0; g < row.passes.size(); ++g) show(fig::passes, row.passes[g].passes.si, g);
 }
 
+/// A number of the job is an input once; rows that take it again link to that cell.
+void remember_inputs(const JointPages& pages, const Tape& tape, std::uint32_t row, SharedCells& seen) {
+  for (const TapeNode& node : tape.nodes) {
+    if (node.op != Op::input) continue;
+    const Label& label = tape.labels[node.label];
+    const auto at = pages.table.columns.find(label.figure);
+    if (label.source < first_job_source || at == pages.table.columns.end()) continue;
+    const std::string cell =
+        sheet_reference(at->second.sheet) + "!" + cell_name(row + label.row, at->second.column, true);
+    seen.cells.try_emplace(label.source, LeafText{cell, shown_in(seen.terms, *label.figure).unit.si});
+  }
+}
+
 void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, Terms terms) {
   for (std::size_t p = 0; p < page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
@@ -143,12 +156,14 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
   lay_out(figures_in(book, job), book, pages);
   std::map<const Figure*, double> sums;
   std::uint32_t row = pages.table.first_row;
+  SharedCells seen = shared;
   Tape tape;
   for (const Joint& joint : job.joints) {
     tape.clear();
     const RowFigures<Traced> figures = row_figures(lift_row<Traced>(gather_row(book, job, joint), &tape));
     put_names(book, job, joint, pages, row);
-    put_record(pages.sheets, pages.table, shared, job, tape, row);
+    put_record(pages.sheets, pages.table, seen, job, tape, row);
+    remember_inputs(pages, tape, row, seen);
     put_constants(figures, pages, row);
     for (const TapeNode& node : tape.nodes) {
       if (node.op == Op::named)

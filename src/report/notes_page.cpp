@@ -48,4 +48,15 @@ Sheet notes_page(const Job& job, const Quote& quote) {
   return sheet;
 }
 
+Sheet notes_page(const std::string& below_title, const std::vector<NoteSection>& sections) {
+  Sheet sheet;
+  sheet.name = "Notes";
+  put(sheet, 0, 0, "Cautions and assumptions", Look::title);
+  put(sheet, 1, 0, below_title, Look::note);
+  std::uint32_t row = 3;
+  for (const NoteSection& section : sections) put_section(sheet, row, section.heading, section.lines, Look::wrapped);
+  sheet.column_widths = {100};
+  return sheet;
+}
+
 }  // namespace seambook

@@ -7,4 +7,11 @@ namespace seambook {
 
 Sheet notes_page(const Job&, const Quote&);
 
+/// Sections of lines under their headings; empty ones are left out.
+struct NoteSection {
+  std::string heading;
+  std::vector<std::string> lines;
+};
+Sheet notes_page(const std::string& below_title, const std::vector<NoteSection>&);
+
 }  // namespace seambook

@@ -39,7 +39,7 @@ Process resolve_one_process(RateEntry& entry, const ProcessText& text) {
   process.deposition_efficiency =
       needed_within(entry, text.deposition_efficiency, "deposition efficiency", efficiency_limits);
   process.source_efficiency = needed_within(entry, text.source_efficiency, "source efficiency", efficiency_limits);
-  process.gas_loss = needed_within(entry, text.gas_loss, "gas loss", {1, no_high_end});
+  process.gas_loss = needed_within(entry, text.gas_loss, "gas loss", {1, no_high_end, false});
   process.thermal_efficiency = needed_within(entry, text.thermal_efficiency, "thermal efficiency", efficiency_limits);
   process.auxiliary_power = needed(entry, text.auxiliary_power, "auxiliary power", unit::kW);
   process.wear = needed(entry, text.wear, "wear", unit::money_per_h);

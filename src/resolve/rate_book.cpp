@@ -38,11 +38,6 @@ std::vector<Place> rate_entry_places(const RateText& text) {
   add_entry_places(places, text.welders);
   for (const WelderText& welder : text.welders) add_entry_places(places, welder.qualifications);
   add_entry_place(places, text.investment);
-  if (text.investment) {
-    add_entry_places(places, text.investment->capital);
-    add_entry_places(places, text.investment->yearly);
-    add_entry_places(places, text.investment->scenarios);
-  }
   return places;
 }
 

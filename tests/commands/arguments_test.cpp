@@ -24,7 +24,7 @@ TEST_CASE("wrong usage is told with the nearest word and exit code 2") {
     const char *line, *complaint;
   };
   const Row rows[] = {
-      {"", "seambook: which command? One of check, estimate, explain, quote, plan"},
+      {"", "seambook: which command? One of check, estimate, explain, quote, plan, compare"},
       {"qoute a", "seambook: unknown command 'qoute'; did you mean 'quote'?"},
       {"zzz", "seambook: unknown command 'zzz'"},
       {"--verison", "seambook: unknown option '--verison'; did you mean '--version'?"},

@@ -67,7 +67,8 @@ TEST_CASE("faults of a take-off are told at their places in its file") {
       complaints_given(taken.diagnostics) ==
       "1 unknown heading 'lenght'; did you mean 'length'?\n"
       "1 'excess': a column cannot hold it; write such joints in the job file\n"
-      "1 unknown heading 'colour'; headings known here: id, mark, note, weld, count, sides, passes, after, purge, "
+      "1 unknown heading 'colour'; headings known here: id, mark, note, weld, count, sides, passes, after, "
+      "alternatives, purge, "
       "access, "
       "leg, throat, thickness, length, outside_diameter, element, pitch, gap_e, gap, gap_max, root_face, groove_angle, "
       "convexity, base_metal, process, procedure, position, finish, grade\n"

@@ -9,6 +9,7 @@ import unittest
 from pathlib import Path
 
 from cells import read_cells, rewrite
+from changed import find_cell, letters_and_row
 from office import office_recalculated
 from recalc import spoil
 
@@ -36,26 +37,6 @@ CHANGES = {
     "parts": (JOB, "parts: 7", "parts: 11", ("Weldments", ("bracket",), "parts"), 11),
     "bought price": (JOB, "bought: 38 EUR each", "bought: 44.25 EUR each", ("Weldments", ("bracket", "base metal"), "price (EUR)"), 44.25),
 }
-
-
-def letters_and_row(reference):
-    letters = "".join(c for c in reference if c.isalpha())
-    return letters, int(reference[len(letters):])
-
-
-def find_cell(sheets, place):
-    """The cell in the row that begins with these words, under the heading (the nearest one above)."""
-    sheet, words, heading = place
-    cells = sheets[sheet]
-    columns = sorted({letters_and_row(r)[0] for r in cells}, key=lambda c: (len(c), c))
-    for row in sorted({letters_and_row(r)[1] for r in cells}):
-        if [str(cells[f"{c}{row}"].value) for c in columns[:len(words)] if f"{c}{row}" in cells] != list(words):
-            continue
-        for column in columns:
-            above = [cells[f"{column}{r}"].value for r in range(row, 0, -1) if f"{column}{r}" in cells]
-            if heading in above and f"{column}{row}" in cells:
-                return sheet, f"{column}{row}"
-    raise AssertionError(f"no cell at {place}")
 
 
 def totals(sheets):

@@ -49,6 +49,9 @@ inline std::vector<double> term_sizes(const Tape& tape) {
     if (n.op == Op::add || n.op == Op::subtract) sizes[i] = a + b;
     if (n.op == Op::multiply) sizes[i] = a * b;
     if (n.op == Op::divide && right > 0) sizes[i] = a * b / (right * right);
+    // Near 1 a logarithm is as uncertain as its argument is relative to itself.
+    const double argument = std::fabs(tape.nodes[n.operands[0]].value);
+    if (n.op == Op::logarithm && argument > 0) sizes[i] = std::fabs(n.value) + a / argument;
   }
   return sizes;
 }
