@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace seambook {
 namespace {
 
@@ -57,6 +59,18 @@ std::vector<std::string> comparison_notes(const RateBook& book, const Job& job) 
   out.emplace_back(
       "The investment's cost stands once, by the year: its hour rate is left out of the saving. Depreciation and "
       "interest are in the yearly cost, not in the cash that pays it back.");
+  const std::string process = process_word(book.processes[book.investment->process].number, book.terms);
+  const auto ready = [&](const Station& station) {
+    return station.controlled_area.value_or(false) && std::find(station.processes.begin(), station.processes.end(),
+                                                                book.investment->process) != station.processes.end();
+  };
+  if (std::none_of(book.stations.begin(), book.stations.end(), ready))
+    out.push_back(fmt::format(
+        "Before any work by {}: no station of the rate book is stated to have its controlled area ready.", process));
+  const auto qualified = [&](const Joint& joint) { return somebody_qualified(book, joint, book.investment->process); };
+  if (!std::all_of(job.joints.begin(), job.joints.end(), qualified))
+    out.push_back(
+        fmt::format("Before any work by {}: the rate book has no welder qualified for all of these joints.", process));
   out.emplace_back("Families on which it saves nothing stay as they are.");
   if (book.investment->avoidable_rate.si.source == no_source)
     out.emplace_back(

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 
+#include "estimate/estimate.hpp"
 #include "resolve/names.hpp"
 #include "resolve/shown.hpp"
 
@@ -86,9 +87,31 @@ Joint welded_by(const Joint& joint, const Offer& offer) {
   return row;
 }
 
+/// A way that does not suit every joint of its family has no rows.
+void take_back(Way& way, Job& rows) {
+  rows.joints.resize(rows.joints.size() - way.rows.size());
+  way.rows.clear();
+  way.look_again.clear();
+}
+
+/// What the rate book's checks say of a joint welded so: an error is a reason against it.
+struct Checked {
+  std::string error;
+  std::vector<std::string> warnings;
+};
+Checked check_row(const RateBook& book, const Job& job, const Joint& row) {
+  Checked checked;
+  for (const Diagnostic& d :
+       joint_findings(book, job, row, row_figures(lift_row<double>(gather_row(book, job, row))))) {
+    if (d.level == Level::error && checked.error.empty()) checked.error = d.message;
+    if (d.level == Level::warning) checked.warnings.push_back(d.message);
+  }
+  return checked;
+}
+
 void add_way(const RateBook& book, const Job& job, std::size_t process, Family& family, Ways& ways) {
   const Joint& first = job.joints[family.joints.front()];
-  Way way{process, {}, process_of(book, first.passes.front().procedure) == process, {}};
+  Way way{process, {}, process_of(book, first.passes.front().procedure) == process, {}, {}};
   for (const std::size_t j : family.joints) {
     const Joint& joint = job.joints[j];
     if (way.as_the_job_says) {
@@ -101,9 +124,17 @@ void add_way(const RateBook& book, const Job& job, std::size_t process, Family& 
     if (!offer) return;
     way.words = offer->words;
     if (offer->passes.empty()) break;  // joints of a family are alike: none of them suits
+    Joint row = welded_by(joint, *offer);
+    Checked checked = check_row(book, job, row);
+    if (!checked.error.empty()) {  // so do the others of the family: they are alike
+      way.words = std::move(checked.error);
+      break;
+    }
+    way.look_again.insert(way.look_again.end(), checked.warnings.begin(), checked.warnings.end());
     way.rows.push_back(ways.job.joints.size());
-    ways.job.joints.push_back(welded_by(joint, *offer));
+    ways.job.joints.push_back(std::move(row));
   }
+  if (way.rows.size() < family.joints.size()) take_back(way, ways.job);
   family.ways.push_back(std::move(way));
 }
 

@@ -13,7 +13,8 @@ struct Way {
   std::size_t process = 0;        // index into RateBook::processes
   std::vector<std::size_t> rows;  // joints of Ways::job, parallel to Family::joints; empty when it does not suit
   bool as_the_job_says = false;
-  std::string words;  // the choice in words, or the reason against
+  std::string words;                    // the choice in words, or the reason against
+  std::vector<std::string> look_again;  // warnings about the way, when it suits
 };
 
 struct Family {

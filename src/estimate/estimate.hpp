@@ -31,5 +31,7 @@ Money<> welding_cost(const Totals&);
 /// What an estimator should look at again: welds against members, deposition against travel speed. Sorted as the joints
 /// are.
 std::vector<Diagnostic> findings(const RateBook&, const Job&, const Estimate&);
+/// Those of one joint by itself.
+std::vector<Diagnostic> joint_findings(const RateBook&, const Job&, const Joint&, const RowFigures<double>&);
 
 }  // namespace seambook

@@ -72,6 +72,15 @@ void found_of_procedure(Findings& out, const PassSeen& seen, Level level, std::s
        "joint " + seen.of.joint.id});
 }
 
+std::vector<Diagnostic> joint_findings(const RateBook& book, const Job& job, const Joint& joint,
+                                       const RowFigures<double>& row) {
+  Findings all;
+  look_at_joint({book, job, joint, row}, all);
+  std::vector<Diagnostic> out;
+  gather_findings(all, out);
+  return out;
+}
+
 std::vector<Diagnostic> findings(const RateBook& book, const Job& job, const Estimate& estimate) {
   Findings all;
   for (std::size_t j = 0; j < job.joints.size(); ++j)

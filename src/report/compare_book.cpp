@@ -57,7 +57,7 @@ Workbook compare_workbook(const RateBook& book, const Job& job, const Comparison
   const Job& rows = comparison.ways.job;
   const std::vector<SourceId> used = compared_sources(book, rows);
   const SharedCells shared = rate_cells(book, used);
-  JointPages joints = joint_pages(book, rows, shared);
+  JointPages joints = joint_pages(book, rows, shared, Rows::stand_beside);
   WaysPage ways = ways_page(book, comparison, joints);
   Workbook workbook;
   workbook.title = fmt::format("Comparison {}", job.name);

@@ -16,6 +16,7 @@ CompareJson way_json(const RateBook& book, const Way& way, const WaySums& sums) 
   json["suits"] = !way.rows.empty();
   json["words"] = way.words;
   if (way.rows.empty()) return json;
+  json["look_again"] = way.look_again;
   const Totals& t = sums.totals;
   json["weld_length_m"] = t.weld_length.si;
   json["passes"] = t.passes;

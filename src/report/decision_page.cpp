@@ -118,6 +118,18 @@ std::uint32_t put_unsuited(Sheet& sheet, std::uint32_t row, const RateBook& book
   return row + 2;
 }
 
+/// Warnings about the ways that the saving is counted with.
+std::uint32_t put_look_again(Sheet& sheet, std::uint32_t row, const Comparison& comparison) {
+  std::vector<std::string> lines;
+  for (const std::size_t f : comparison.both)
+    for (const std::string& line : comparison.ways.families[f].ways[*comparison.judged[f].next].look_again)
+      lines.push_back(line);
+  if (lines.empty()) return row;
+  put(sheet, row, 0, "Look again", Look::heading);
+  for (const std::string& line : lines) put_wide(sheet, ++row, line, Look::warning);
+  return row + 2;
+}
+
 void put_chart(Sheet& sheet, std::uint32_t row, std::size_t scenarios) {
   const auto line = [&](std::uint32_t of) {
     return fmt::format("{}!{}:{}", decision_sheet, cell_name(of, 1, true),
@@ -185,6 +197,7 @@ void put_decision(DecisionPage& page, const RateBook& book, const Comparison& co
   put_wide(sheet, words_row, verdict(book, comparison) + " (as calculated; run again after a change)", Look::note);
   std::uint32_t row = put_drivers_of_decision(sheet, after_table, book, from.drivers);
   row = put_unsuited(sheet, row, book, comparison, from.ways);
+  row = put_look_again(sheet, row, comparison);
   put_chart(sheet, row, comparison.scenarios.size());
 }
 

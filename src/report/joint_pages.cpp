@@ -145,7 +145,7 @@ void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, 
 
 }  // namespace
 
-JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& shared) {
+JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& shared, Rows rows) {
   JointPages pages;
   for (std::size_t p = 0; p < page_count; ++p) {
     pages.sheets.push_back({});
@@ -173,7 +173,7 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
     row += static_cast<std::uint32_t>(joint.passes.size());
   }
   pages.last_row = row - 1;
-  put_totals(pages, sums, book.terms);
+  if (rows == Rows::add_up) put_totals(pages, sums, book.terms);
   return pages;
 }
 

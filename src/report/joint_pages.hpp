@@ -17,6 +17,8 @@ struct JointPages {
   std::vector<Sheet> sheets;   // joints, passes, labour, materials
 };
 
-JointPages joint_pages(const RateBook&, const Job&, const SharedCells&);
+/// Whether the rows add up: not where a joint stands once for every way to weld it.
+enum class Rows : std::uint8_t { add_up, stand_beside };
+JointPages joint_pages(const RateBook&, const Job&, const SharedCells&, Rows = Rows::add_up);
 
 }  // namespace seambook

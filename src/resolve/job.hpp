@@ -96,6 +96,8 @@ ChoiceResult choose_procedure(const RateBook&, const ChoiceRequest&);
 ChoiceRequest request_for(const RateBook&, const Joint&);
 /// Why the procedure should not be used for what is asked; empty when it suits. Its size does not count.
 std::vector<std::string> reasons_against(const RateBook&, const Procedure&, const ChoiceRequest&);
+/// Whether a welder of the rate book is qualified for the joint by this process. Dates are not looked at.
+bool somebody_qualified(const RateBook&, const Joint&, std::size_t process);
 /// The thinner of the two members.
 Length<> thinner_member(const Joint&);
 /// Leg for fillets, thickness for other welds: what procedures are chosen by.

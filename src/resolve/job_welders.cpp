@@ -25,14 +25,14 @@ bool covers(const Qualification& qualification, const RateBook& book, const Join
   return from.si * (1 - 1e-9) <= thickness && thickness <= to.si * (1 + 1e-9);
 }
 
-bool somebody_covers(const RateBook& book, const Joint& joint, std::size_t process) {
+}  // namespace
+
+bool somebody_qualified(const RateBook& book, const Joint& joint, std::size_t process) {
   return std::any_of(book.welders.begin(), book.welders.end(), [&](const Welder& welder) {
     return std::any_of(welder.qualifications.begin(), welder.qualifications.end(),
                        [&](const Qualification& qualification) { return covers(qualification, book, joint, process); });
   });
 }
-
-}  // namespace
 
 void check_welders(JobDraft& draft) {
   const RateBook& book = draft.book;
@@ -41,7 +41,7 @@ void check_welders(JobDraft& draft) {
   for (const Joint& joint : draft.job.joints) {
     for (const PassGroup& pass : joint.passes) {
       const std::size_t process = book.procedures[pass.procedure].process;
-      if (somebody_covers(book, joint, process)) continue;
+      if (somebody_qualified(book, joint, process)) continue;
       const std::string& group = book.base_metals[joint.base_metal].group;
       if (!told.emplace(process, group, joint.position).second) continue;
       draft.diagnostics.warning(
