@@ -1,7 +1,7 @@
 // Laser welding: speeds, line energy, gaps, and what the trade knows of hand-held work.
 #include "trade/laser.hpp"
 
-#include "estimate/labour_figures.hpp"
+#include "../trace/random_row.hpp"
 #include "read_units.hpp"
 #include "rows.hpp"
 
@@ -94,11 +94,14 @@ TEST_CASE("hand-held laser on aluminium sheet") {
 TEST_CASE("build-up by laser") {
   // Common practice, no source: runs of a laser build-up on an outside corner follow each other uncleaned. A pace of
   // nothing gives no minutes, however many runs there are.
-  const PassLabourInputs<double> uncleaned{};
-  const LabourDrivers<double> seam{inches(4), inches(4), Ratio<>{1}, Ratio<>{1}};
-  const PassLabour<double> labour = pass_labour(uncleaned, seam, Ratio<>{5}, true, 0);
+  random_row::Dice dice(5);
+  Row<Sourced> row = random_row::any(dice);
+  for (PassInputs<Sourced>& pass : row.passes) pass.labour.interpass_pace.si.value = 0;
+  Time<> cleaning{0};
+  for (const PassFigures<double>& pass : row_figures(lift_row<double>(row)).passes)
+    cleaning = cleaning + pass.labour.interpass;
   Rows rows("hand-held laser, common practice");
-  rows.check("cleaning between runs", labour.interpass.si, 0, 0);
+  rows.check("cleaning between runs", cleaning.si, 0, 0);
 }
 
 TEST_CASE("speed ceilings of the beam's energy") {
