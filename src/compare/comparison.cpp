@@ -72,6 +72,23 @@ Money<> at_labour(Time<> minutes, const WaySums& sums) {
   return sums.attended.si > 0 ? minutes * (sums.totals.labour / sums.attended) : Money<>{};
 }
 
+/// What the investment costs and how its hours are valued, without the orders.
+InvestmentInputs<Sourced> investment_terms(const RateBook& book) {
+  const Investment& investment = *book.investment;
+  InvestmentInputs<Sourced> in;
+  for (const InvestmentLine& line : investment.capital) in.capital.push_back(line.price);
+  for (const InvestmentLine& line : investment.yearly) in.yearly.push_back(line.price);
+  in.life_years = investment.life_years;
+  in.residual = investment.residual;
+  in.interest = investment.interest;
+  in.upkeep = investment.upkeep;
+  in.first_year = or_all(investment.first_year);
+  in.avoidable_rate = investment.avoidable_rate;
+  in.avoidable_known = investment.avoidable_rate.si.source != no_source;
+  in.labour_value = investment.labour_value;
+  return in;
+}
+
 void add_scenarios(const RateBook& book, const Job& job, Comparison& out) {
   const auto in = lift_investment<double>(investment_inputs(book, job));
   std::vector<std::string> names = {"as stated"};
@@ -92,6 +109,24 @@ void add_scenarios(const RateBook& book, const Job& job, Comparison& out) {
 
 }  // namespace
 
+Comparison together(const RateBook& book, std::span<const Comparison> jobs) {
+  Comparison out;
+  for (const Comparison& job : jobs) {
+    out.metres_year = out.metres_year + job.metres_year;
+    out.unsuited_year = out.unsuited_year + job.unsuited_year;
+    out.both.insert(out.both.end(), job.both.begin(), job.both.end());
+  }
+  const auto in = lift_investment<double>(investment_terms(book));
+  for (std::size_t s = 0; s < jobs.front().scenarios.size(); ++s) {
+    ScenarioWorth all = jobs.front().scenarios[s];
+    for (const Comparison& job : jobs.subspan(1))
+      all.families.insert(all.families.end(), job.scenarios[s].families.begin(), job.scenarios[s].families.end());
+    all.worth = investment_worth(in, all.cost, all.families, 0);
+    out.scenarios.push_back(std::move(all));
+  }
+  return out;
+}
+
 FamilyInputs<Sourced> family_inputs(const WaySums& now, const WaySums& next) {
   const auto other = [](const Totals& t) { return welding_cost(t) - t.labour - t.equipment; };
   return {sum_known(now.totals.weld_length),
@@ -108,19 +143,9 @@ FamilyInputs<Sourced> family_inputs(const WaySums& now, const WaySums& next) {
 }
 
 InvestmentInputs<Sourced> investment_inputs(const RateBook& book, const Job& job) {
-  const Investment& investment = *book.investment;
-  InvestmentInputs<Sourced> in;
-  for (const InvestmentLine& line : investment.capital) in.capital.push_back(line.price);
-  for (const InvestmentLine& line : investment.yearly) in.yearly.push_back(line.price);
-  in.life_years = investment.life_years;
-  in.residual = investment.residual;
-  in.interest = investment.interest;
-  in.upkeep = investment.upkeep;
+  InvestmentInputs<Sourced> in = investment_terms(book);
   in.orders_year = job.per_year.si.source == no_source ? Known<dim::ratio>{{1, summed}} : job.per_year;
   in.order_pieces = {{static_cast<double>(job.quantities.front()), summed}};
-  in.avoidable_rate = investment.avoidable_rate;
-  in.avoidable_known = investment.avoidable_rate.si.source != no_source;
-  in.labour_value = investment.labour_value;
   return in;
 }
 

@@ -4,6 +4,8 @@
 // words.
 #pragma once
 
+#include <span>
+
 #include "compare/crossover.hpp"
 #include "compare/ways.hpp"
 #include "compare/worth.hpp"
@@ -44,6 +46,9 @@ struct Comparison {
 };
 
 Comparison compare(const RateBook&, const Job&);
+/// All jobs of a year against one investment, whose cost stands once: scenarios, metres and the families of all; no
+/// rows. For jobs of one rate book with an investment.
+Comparison together(const RateBook&, std::span<const Comparison>);
 
 /// The investment's inputs, and a scenario's; `index` 0 is as stated, later ones are the rate book's.
 InvestmentInputs<Sourced> investment_inputs(const RateBook&, const Job&);
@@ -60,6 +65,7 @@ InvestmentInputs<N> lift_investment(const InvestmentInputs<Sourced>& a, Tape* ta
   out.residual = lift<N>(a.residual, fig::residual, 0, tape);
   out.interest = lift<N>(a.interest, fig::interest, 0, tape);
   out.upkeep = lift<N>(a.upkeep, fig::upkeep, 0, tape);
+  out.first_year = lift<N>(a.first_year, fig::first_year, 0, tape);
   out.orders_year = lift<N>(a.orders_year, fig::orders_year, 0, tape);
   out.order_pieces = lift<N>(a.order_pieces, fig::order_pieces, 0, tape);
   out.avoidable_rate = lift<N>(a.avoidable_rate, fig::avoidable_rate, 0, tape);

@@ -46,6 +46,7 @@ inline constexpr Figure life_years{"life_years", "life in years", unit::none, 1}
 inline constexpr Figure residual{"residual", "worth at the end", unit::percent, 0};
 inline constexpr Figure interest{"interest", "interest", unit::percent, 1};
 inline constexpr Figure upkeep{"upkeep", "upkeep", unit::percent, 1};
+inline constexpr Figure first_year{"first_year", "saving in the first year", unit::percent, 0};
 inline constexpr Figure avoidable_rate{"avoidable_rate", "avoidable rate", unit::money_per_h, 2};
 inline constexpr Figure capital_factor{"capital_factor", "capital, of what is stated", unit::percent, 0};
 inline constexpr Figure fit_up_factor{"fit_up_factor", "extra fit-up, of what is stated", unit::percent, 0};
@@ -66,7 +67,11 @@ inline constexpr Figure left_year{"left_year", "left a year after fixed cost", u
                                   "saved a year - fixed cost a year"};
 inline constexpr Figure cash_year{"cash_year", "cash a year", unit::money, 0,
                                   "saved a year - upkeep and running; depreciation and interest are no cash"};
-inline constexpr Figure present_value{"present_value", "net present value over the life", unit::money, 0,
-                                      "cash a year × annuity factor + discounted worth at the end - capital"};
+inline constexpr Figure learning_cost{"learning_cost", "not saved in the first year", unit::money, 0,
+                                      "saved a year × (1 - share of the first year)"};
+inline constexpr Figure present_value{
+    "present_value", "net present value over the life", unit::money, 0,
+    "cash a year × annuity factor + discounted worth at the end - capital - what the first year does not "
+    "save, discounted a year"};
 
 }  // namespace seambook::fig

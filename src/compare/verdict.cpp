@@ -23,10 +23,11 @@ BreakEven break_even(const Investment& investment, const ScenarioWorth& scenario
   BreakEven out;
   const InvestmentWorth<double>& worth = scenario.worth;
   if (worth.worth.si > 0) out.metres_year = scenario.cost.fixed * (worth.suited / worth.worth);
-  if (worth.cash.si > 0) out.payback_years = payback_periods(scenario.cost.capital, worth.cash).si;
+  // What the first year does not save has to be earned like the price.
+  const Money<> to_earn = scenario.cost.capital + worth.learning;
+  if (worth.cash.si > 0) out.payback_years = payback_periods(to_earn, worth.cash).si;
   const Ratio<> rate{investment.interest.si.value};
-  if (worth.cash.si > scenario.cost.capital.si * rate.si)
-    out.discounted_years = discounted_payback(scenario.cost.capital, worth.cash, rate).si;
+  if (worth.cash.si > to_earn.si * rate.si) out.discounted_years = discounted_payback(to_earn, worth.cash, rate).si;
   return out;
 }
 

@@ -30,7 +30,7 @@ struct ScenarioInputs {
 template <class N>
 struct InvestmentInputs {
   std::vector<Money<N>> capital, yearly;
-  Ratio<N> life_years, residual, interest, upkeep, orders_year, order_pieces;
+  Ratio<N> life_years, residual, interest, upkeep, first_year, orders_year, order_pieces;
   MoneyPerTime<N> avoidable_rate;
   LabourValue labour_value = LabourValue::lower;
   bool avoidable_known = false;
@@ -54,7 +54,7 @@ struct YearlyCost {
 /// Whether it pays, over all families that suit.
 template <class N>
 struct InvestmentWorth {
-  Money<N> worth, left, cash, present_value;
+  Money<N> worth, left, cash, learning, present_value;
   Length<N> suited;
 };
 
@@ -120,8 +120,11 @@ InvestmentWorth<N> investment_worth(const InvestmentInputs<N>& in, const YearlyC
   out.suited = name(out.suited, fig::all_suited, row);
   out.left = name(out.worth - cost.fixed, fig::left_year, row);
   out.cash = name(out.worth - cost.running, fig::cash_year, row);
+  out.learning = name(out.worth * (number<N>(1) - in.first_year), fig::learning_cost, row);
+  const Money<N> learning_today = out.learning * present_value_factor(in.interest, number<N>(1));
   out.present_value =
-      name(net_present_value(cost.capital, out.cash, cost.capital * in.residual, in.interest, in.life_years),
+      name(net_present_value(cost.capital, out.cash, cost.capital * in.residual, in.interest, in.life_years) -
+               learning_today,
            fig::present_value, row);
   return out;
 }

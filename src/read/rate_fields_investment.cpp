@@ -28,6 +28,8 @@ constexpr auto investment_own = std::to_array({
     or_zero(field<&InvestmentText::residual>("residual", "worth at the end, share of the capital: 10 %")),
     required(field<&InvestmentText::interest>("interest", "a year: 6 %")),
     or_zero(field<&InvestmentText::upkeep>("upkeep", "a year, share of the capital: 5 %")),
+    or_zero(
+        field<&InvestmentText::first_year>("first_year", "what it saves in the first year while skill grows: 60 %")),
     field<&InvestmentText::avoidable_rate>("avoidable_rate",
                                            "wage and burden that an hour less does not cost: 33 EUR/h"),
     chosen_from(labour_value_words, field<&InvestmentText::labour_value>(

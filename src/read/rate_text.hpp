@@ -192,7 +192,7 @@ struct InvestmentText {
   Place place;
   std::optional<Word> name, process, labour_value;
   std::vector<InvestmentLineText> capital, yearly;
-  Maybe<dim::ratio> life_years, residual, interest, upkeep;
+  Maybe<dim::ratio> life_years, residual, interest, upkeep, first_year;
   Maybe<dim::money_per_time> avoidable_rate;
   std::vector<ScenarioText> scenarios;
   Evidence evidence;

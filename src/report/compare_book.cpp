@@ -26,7 +26,7 @@ std::vector<SourceId> compared_sources(const RateBook& book, const Job& rows) {
     for (const InvestmentLine& line : investment.capital) add_source(ids, line.price);
     for (const InvestmentLine& line : investment.yearly) add_source(ids, line.price);
     for (const Known<dim::ratio>& x :
-         {investment.life_years, investment.residual, investment.interest, investment.upkeep})
+         {investment.life_years, investment.residual, investment.interest, investment.upkeep, investment.first_year})
       add_source(ids, x);
     add_source(ids, investment.avoidable_rate);
     for (const Scenario& scenario : investment.scenarios)

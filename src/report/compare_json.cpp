@@ -66,6 +66,16 @@ CompareJson scenario_json(const Investment& investment, const ScenarioWorth& sce
 
 }  // namespace
 
+std::string together_json(const RateBook& book, const Comparison& together) {
+  CompareJson json;
+  json["investment"] = book.investment->name;
+  json["scenarios"] = CompareJson::array();
+  for (const ScenarioWorth& scenario : together.scenarios)
+    json["scenarios"].push_back(scenario_json(*book.investment, scenario));
+  json["verdict"] = verdict(book, together);
+  return json.dump(2, ' ', false, CompareJson::error_handler_t::replace);
+}
+
 std::string compare_json(const RateBook& book, const Job& job, const Comparison& comparison,
                          const ReportedJob& reported) {
   CompareJson json = CompareJson::parse(job_json(job, reported));

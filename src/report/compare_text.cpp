@@ -70,6 +70,11 @@ TextTable scenario_table(const RateBook& book, const Comparison& comparison) {
 
 }  // namespace
 
+std::string together_text(const RateBook& book, const Comparison& together) {
+  return "all jobs together\n\n" + render(scenario_table(book, together)) + "\n" +
+         printable_words(verdict(book, together)) + "\n";
+}
+
 std::string compare_text(const RateBook& book, const Comparison& comparison) {
   std::string out = render(family_table(book, comparison)) + "\n";
   for (const std::string& line : crossing_words(book, comparison.crossover))

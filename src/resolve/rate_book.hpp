@@ -163,6 +163,7 @@ struct Investment {
   std::size_t process = 0;
   std::vector<InvestmentLine> capital, yearly;
   Known<dim::ratio> life_years, residual, interest, upkeep;
+  Known<dim::ratio> first_year;  // share of the saving in the first year; absent: all of it
   Known<dim::money_per_time> avoidable_rate;  // absent: not known
   LabourValue labour_value = LabourValue::lower;
   std::vector<Scenario> scenarios;

@@ -62,6 +62,7 @@ void resolve_investment(RateDraft& draft, const RateText& text) {
   // Annuity factors divide by it.
   investment.interest = needed_within(entry, written.interest, "interest", {0.001, 1, false, false});
   investment.upkeep = known_within(entry, written.upkeep, "upkeep", share_limits);
+  investment.first_year = known_within(entry, written.first_year, "first year", share_limits);
   investment.avoidable_rate = known(entry, written.avoidable_rate, "avoidable rate", unit::money_per_h);
   investment.labour_value = labour_value_of(written.labour_value);
   if (investment.labour_value == LabourValue::avoidable && !written.avoidable_rate)

@@ -142,6 +142,29 @@ TEST_CASE("the cabinet takes 81.6 beam minutes or 434.7 arc minutes and saves fa
   CHECK(arc_floor / beam_floor < 2);  // while the arc times stand as 5.3 to 1
 }
 
+TEST_CASE("two jobs together save what both save and the investment is paid once") {
+  const test::LoadedJob loaded = loaded_seams();
+  const Comparison one = compare(*loaded.book, *loaded.job);
+  const Comparison jobs[] = {one, one, one};
+  const Comparison all = together(*loaded.book, jobs);
+  CHECK(all.scenarios.front().worth.worth.si == doctest::Approx(3 * one.scenarios.front().worth.worth.si));
+  CHECK(all.scenarios.front().cost.fixed.si == one.scenarios.front().cost.fixed.si);
+  CHECK(all.metres_year.si == doctest::Approx(3 * one.metres_year.si));
+  CHECK(metres_of(break_even(*loaded.book->investment, all.scenarios.front()).metres_year) ==
+        doctest::Approx(metres_of(break_even(*loaded.book->investment, one.scenarios.front()).metres_year)));
+}
+
+TEST_CASE("a first year that saves less is earned like the price") {
+  test::LoadedJob whole = loaded_seams(), part = loaded_seams("  upkeep: 5 %", "  upkeep: 5 %\n  first_year: 60 %");
+  whole.job->per_year = part.job->per_year = {{2500, first_job_source}};
+  const ScenarioWorth a = compare(*whole.book, *whole.job).scenarios.front();
+  const ScenarioWorth b = compare(*part.book, *part.job).scenarios.front();
+  // 40 % of 39200 a year is not saved in the first: 15680, worth 15680/1.06 today.
+  CHECK(b.worth.learning.si == doctest::Approx(15680));
+  CHECK(b.worth.present_value.si == doctest::Approx(a.worth.present_value.si - 15680 / 1.06));
+  CHECK(*break_even(*part.book->investment, b).payback_years == doctest::Approx((45000 + 15680) / 34250.0));
+}
+
 TEST_CASE("the drivers are the slopes of what is left a year") {
   const test::LoadedJob loaded = loaded_seams();
   const std::vector<Sensitivity> all = drivers(*loaded.book, *loaded.job, compare(*loaded.book, *loaded.job));

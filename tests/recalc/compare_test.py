@@ -32,6 +32,7 @@ CHANGES = {
     "yearly cost": (CELL, "price: 1900 EUR", "price: 300 EUR",
                     ("Rates", ("hand-held laser cell", "safety officer's hours and yearly checks"), "value"), 300),
     "life": (CELL, "life_years: 6", "life_years: 9", ("Rates", ("hand-held laser cell", "life in years"), "value"), 9),
+    "first year": (CELL, "first_year: 70 %", "first_year: 40 %", ("Rates", ("hand-held laser cell", "first year"), "value"), 40),
     "interest": (CELL, "interest: 6 %", "interest: 3.5 %", ("Rates", ("hand-held laser cell", "interest"), "value"), 3.5),
     "avoidable rate": (CELL, "avoidable_rate: 36 EUR/h", "avoidable_rate: 50 EUR/h",
                        ("Rates", ("hand-held laser cell", "avoidable rate"), "value"), 50),
