@@ -18,6 +18,7 @@ Estimate estimate(const RateBook& book, const Job& job) {
 Totals joint_totals(const RowFigures<double>& row) {
   Totals t;
   t.weld_length = row.joint.weld_length;
+  t.unwelded = row.joint.unwelded;
   t.weld_elements = row.joint.weld_elements.si;
   for (const PassFigures<double>& g : row.passes) {
     t.passes += g.passes.si;
@@ -39,6 +40,7 @@ Totals joint_totals(const RowFigures<double>& row) {
 
 Totals& operator+=(Totals& a, const Totals& b) {
   a.weld_length = a.weld_length + b.weld_length;
+  a.unwelded = a.unwelded + b.unwelded;
   a.weld_elements += b.weld_elements;
   a.passes += b.passes;
   a.deposit = a.deposit + b.deposit;

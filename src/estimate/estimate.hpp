@@ -15,7 +15,7 @@ Estimate estimate(const RateBook&, const Job&);
 
 /// Sums of a joint's pass groups, or of many joints.
 struct Totals {
-  Length<> weld_length;
+  Length<> weld_length, unwelded;  // unwelded: of intermittent welds, what lies between the elements
   double weld_elements = 0, passes = 0;
   Mass<> deposit, filler;
   Time<> arc, floor;

@@ -10,7 +10,8 @@ inline constexpr Figure weldments{"weldments", "weldments per piece", unit::none
 inline constexpr Figure count{"count", "joints per weldment", unit::none, 0};
 inline constexpr Figure sides{"sides", "sides", unit::none, 0};
 inline constexpr Figure outside_diameter{"outside_diameter", "outside diameter", unit::mm, 1};
-inline constexpr Figure line{"line", "joint line", unit::mm, 1, "circumference of the outside diameter, or as given"};
+inline constexpr Figure line{"line", "joint line", unit::mm, 1,
+                             "by the form of the line, or as given; a plug's is its depth"};
 inline constexpr Figure element{"element", "weld element", unit::mm, 1};
 inline constexpr Figure pitch{"pitch", "pitch, centre to centre", unit::mm, 1};
 inline constexpr Figure throat{"throat", "throat a", unit::mm, 2};

@@ -16,7 +16,7 @@ const LaserCheck* laser_check_with(const PassSeen& seen, std::optional<T> LaserC
   return nullptr;
 }
 
-bool is_butt(const Joint& joint) { return joint.weld != WeldKind::fillet && joint.weld != WeldKind::edge; }
+bool is_butt(const Joint& joint) { return is_groove(joint.weld) || joint.weld == WeldKind::square; }
 
 /// What a pass must melt at least: a butt the thickness by the width of the seam, another weld its own metal.
 std::optional<Area<>> melted_section(const LaserCheck& check, const PassSeen& seen) {

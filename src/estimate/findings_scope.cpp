@@ -45,7 +45,7 @@ bool filler_in_scope(const CheckScope& scope, const PassSeen& seen) {
 double thinner_of(const Joint& joint) { return least(joint.thickness.si.value, joint.thickness_second.si.value); }
 
 double leg_of(const Joint& joint) {
-  const bool from_throat = joint.throat.si.source != no_source;
+  const bool from_throat = joint.leg.si.source == no_source;
   return from_throat ? leg_of_throat(Length<>{joint.throat.si.value}).si : joint.leg.si.value;
 }
 

@@ -31,6 +31,8 @@ JointShape shape_of(const RateBook& book, const Joint& joint) {
   shape.width_given = joint.excess_width.si.source != no_source;
   shape.labour = {joint.purge, joint.access.si.source != no_source,
                   process_of(book, joint.passes.front()).fit_up_extra.si.source != no_source};
+  shape.sizes = weld_shape(joint);
+  shape.labour.fitted = is_fitted(joint.weld);
   shape.passes_computed = joint.passes.size() == 1 && !joint.passes.front().count;
   shape.speed_follows = shape.passes_computed || joint.choice.made_by_program;
   return shape;
@@ -70,8 +72,10 @@ JointInputs<Sourced> joint_inputs(const RateBook& book, const Job& job, const Jo
   in.groove_angle = joint.groove_angle;
   in.excess_width = joint.excess_width;
   in.excess_height = joint.excess_height;
-  const bool grooved = joint.weld != WeldKind::fillet && joint.weld != WeldKind::edge;
-  if (grooved && joint.excess_width.si.source == no_source) in.excess_overlap = book.allowances.excess_overlap;
+  in.weld = weld_inputs(joint);
+  if (joint.weld != WeldKind::edge && in.excess_height.si.source != no_source &&
+      joint.excess_width.si.source == no_source)
+    in.excess_overlap = book.allowances.excess_overlap;
   if (joint.purge) {
     in.purge_flow = book.allowances.purge_flow;
     in.purge_gas_price = book.gases[book.allowances.purge_gas.value()].price;

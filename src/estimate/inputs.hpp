@@ -4,6 +4,7 @@
 #pragma once
 
 #include "estimate/labour_inputs.hpp"
+#include "estimate/weld_inputs.hpp"
 
 namespace seambook {
 
@@ -18,6 +19,7 @@ struct JointInputs {
   Density<N> density;
   Flow<N> purge_flow;
   MoneyPerVolume<N> purge_gas_price;
+  WeldInputs<N> weld;
   LabourInputs<N> labour;
 };
 
@@ -50,6 +52,7 @@ struct JointShape {
   bool tube = false, intermittent = false, from_throat = false, width_given = false;
   bool speed_follows = false;    // from deposition; else the procedure's travel speed stands
   bool passes_computed = false;  // then there is one group
+  WeldShape sizes;
   LabourShape labour;
 };
 
@@ -74,6 +77,7 @@ void each_joint_input(A& a, B& b, F f) {
   f(fig::convexity, a.convexity, b.convexity), f(fig::groove_angle, a.groove_angle, b.groove_angle);
   f(fig::density, a.density, b.density), f(fig::purge_flow, a.purge_flow, b.purge_flow);
   f(fig::purge_gas_price, a.purge_gas_price, b.purge_gas_price);
+  each_weld_input(a.weld, b.weld, f);
   each_labour_input(a.labour, b.labour, f);
 }
 

@@ -38,13 +38,14 @@ MoneyPerTime<N> labour_rate_of(const PassLabourInputs<N>& in, bool loaded) {
 template <class N>
 JointLabour<N> joint_labour(const LabourShape& shape, const LabourInputs<N>& in, const LabourDrivers<N>& drivers) {
   JointLabour<N> out;
+  out.finish = name(drivers.weld_length * in.finish_pace, fig::finish_min);
+  if (shape.purge) out.purge = name(drivers.joints_made * in.purge_per_joint, fig::purge_min);
+  if (!shape.fitted) return out;
   out.fit_up = name((in.fit_up_per_joint + in.fit_up_per_metre * drivers.line) * drivers.joints_made, fig::fit_up_min);
   if (shape.fit_up_extra)
     out.fit_up_extra = name(in.fit_up_extra * drivers.line * drivers.joints_made, fig::fit_up_extra_min);
   out.tacks = name(tacks_on_line(drivers.line, in.tack_pitch) * drivers.joints_made, fig::tacks);
   out.tack = name(out.tacks * in.tack_time, fig::tack_min);
-  out.finish = name(drivers.weld_length * in.finish_pace, fig::finish_min);
-  if (shape.purge) out.purge = name(drivers.joints_made * in.purge_per_joint, fig::purge_min);
   return out;
 }
 

@@ -28,6 +28,7 @@ struct PassLabourInputs {
 /// Which formulas the labour of a joint asks for; decided when the job was resolved.
 struct LabourShape {
   bool purge = false, access = false, fit_up_extra = false;
+  bool fitted = true;  // holes and surfaces are neither fitted nor tacked along their line
 };
 
 /// Calls f(figure, a.member, b.member) for every input.

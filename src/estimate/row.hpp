@@ -3,18 +3,16 @@
 #pragma once
 
 #include "estimate/labour_figures.hpp"
+#include "estimate/line_figures.hpp"
 #include "estimate/pass_figures.hpp"
+#include "estimate/section_figures.hpp"
 #include "trade/consumption.hpp"
-#include "trade/length.hpp"
-#include "trade/section_fills.hpp"
 
 namespace seambook {
 
 /// Figures of a joint as a whole.
 template <class N>
-struct JointFigures {
-  Length<N> line, weld_length;
-  Ratio<N> elements_on_line, joints_made, weld_elements;
+struct JointFigures : LineFigures<N> {
   Area<N> section;
   JointLabour<N> labour;
 };
@@ -26,47 +24,13 @@ struct RowFigures {
 };
 
 template <class N>
-Area<N> section_of(const JointShape& shape, const JointInputs<N>& in) {
-  if (shape.weld == WeldKind::fillet) {
-    const Length<N> leg = shape.from_throat ? name(leg_of_throat(in.throat), fig::leg) : in.leg;
-    return fillet_section(leg, in.convexity);
-  }
-  const Length<N> overlap = 2 * in.excess_overlap;
-  const auto cap = [&](Length<N> face) {
-    return cap_section(shape.width_given ? in.excess_width : name(face, fig::excess_width), in.excess_height);
-  };
-  switch (shape.weld) {
-    case WeldKind::single_v:
-      return single_v_section(in.thickness, in.gap, in.root_face, in.groove_angle) +
-             cap(single_v_face(in.thickness, in.gap, in.root_face, in.groove_angle) + overlap);
-    case WeldKind::single_bevel:
-      return single_bevel_section(in.thickness, in.gap, in.root_face, in.groove_angle) +
-             cap(single_bevel_face(in.thickness, in.gap, in.root_face, in.groove_angle) + overlap);
-    case WeldKind::edge:
-      return cap(in.thickness + in.thickness_second);
-    default:
-      return gap_section(in.thickness, in.gap) + cap(in.gap + overlap);
-  }
-}
-
-template <class N>
 LabourDrivers<N> drivers_of(const JointFigures<N>& joint) {
   return {joint.line, joint.weld_length, joint.joints_made, joint.weld_elements};
 }
 
 template <class N>
 JointFigures<N> joint_figures(const JointShape& shape, const JointInputs<N>& in) {
-  JointFigures<N> out;
-  out.line = shape.tube ? name(circumference(in.outside_diameter), fig::line) : in.line;
-  out.elements_on_line = number<N>(1);
-  Length<N> welded = out.line;
-  if (shape.intermittent) {
-    out.elements_on_line = name(elements_on_line(out.line, in.element, in.pitch), fig::elements_on_line);
-    welded = out.elements_on_line * in.element;
-  }
-  out.joints_made = name(in.weldments * in.count, fig::joints_made);
-  out.weld_elements = name(out.elements_on_line * out.joints_made * in.sides, fig::weld_elements);
-  out.weld_length = name(welded * out.joints_made * in.sides, fig::weld_length);
+  JointFigures<N> out{line_figures(shape, in), {}, {}};
   out.section = name(section_of(shape, in), fig::section);
   out.labour = joint_labour(shape.labour, in.labour, drivers_of(out));
   return out;

@@ -13,20 +13,21 @@ namespace seambook {
 
 /// What the value of a key looks like.
 enum class Shape : std::uint8_t {
-  word,             // text
-  words,            // a list of texts, or one
-  amount,           // a number with its unit, of the dimension `dim`
-  span,             // `[low, high]` amounts, or one for both
-  count,            // a whole number
-  counts,           // a list of whole numbers, or one
-  count_or_list,    // a whole number, or a list of sections
-  flag,             // true or false
-  date,             // 2026-05-18
-  section,          // a map with the keys of `inside`
-  sections,         // a list of such maps
-  priced,           // money with its scaling: `38 EUR each`
-  priced_sections,  // `priced`, or a section, or a list of them
-  named_words       // a map of any keys to texts
+  word,               // text
+  words,              // a list of texts, or one
+  amount,             // a number with its unit, of the dimension `dim`
+  span,               // `[low, high]` amounts, or one for both
+  count,              // a whole number
+  counts,             // a list of whole numbers, or one
+  count_or_list,      // a whole number, or a list of sections
+  flag,               // true or false
+  date,               // 2026-05-18
+  amount_or_section,  // `amount`, or `section`
+  section,            // a map with the keys of `inside`
+  sections,           // a list of such maps
+  priced,             // money with its scaling: `38 EUR each`
+  priced_sections,    // `priced`, or a section, or a list of them
+  named_words         // a map of any keys to texts
 };
 
 struct FieldInfo {

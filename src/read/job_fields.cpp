@@ -2,6 +2,7 @@
 
 #include "read/opening.hpp"
 #include "read/priced.hpp"
+#include "read/weld_fields.hpp"
 
 namespace seambook {
 namespace {
@@ -69,14 +70,13 @@ constexpr auto joint_sizes = std::to_array<Field<JointText>>({
     or_zero(field<&JointText::root_face>("root_face", "root face: 1 mm")),
     field<&JointText::groove_angle>("groove_angle", "included angle of a groove: 60 deg"),
     or_zero(field<&JointText::convexity>("convexity", "weld metal above the flat fillet, share of its section: 10 %")),
-    field<&JointText::excess>("excess", "cap of a butt weld: {width: 5 mm, height: 1 mm}"),
 });
 
 constexpr auto joint_work = std::to_array<Field<JointText>>({
     field<&JointText::id>("id", "name of the joint; follows the list when left out: P01"),
     field<&JointText::mark>("mark", "where it is, in words: leg to base plate"),
     field<&JointText::note>("note", "a note, in words"),
-    required(field<&JointText::weld>("weld", "fillet, square, single_v, single_bevel or edge")),
+    required(field<&JointText::weld>("weld", weld_kinds_in_words)),
     field<&JointText::count>("count", "how many such joints a weldment has: 4"),
     at_most(2, field<&JointText::sides>("sides", "sides welded, 1 or 2")),
     {{.key = "passes",
@@ -90,7 +90,8 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
     field<&JointText::access>("access", "attended minutes multiplied by this where the welder has little room: 120 %"),
 });
 
-constexpr auto joint_table = joined(joined(joint_work, joint_sizes), default_fields<&JointText::defaults>());
+constexpr auto joint_table =
+    joined(joined(joined(joint_work, joint_sizes), weld_sizes), default_fields<&JointText::defaults>());
 
 constexpr auto weldment_own = std::to_array<Field<WeldmentText>>({
     field<&WeldmentText::name>("name", "of the weldment: bracket"),

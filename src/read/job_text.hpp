@@ -3,7 +3,7 @@
 
 #include <functional>
 
-#include "read/written.hpp"
+#include "read/weld_text.hpp"
 
 namespace seambook {
 
@@ -27,11 +27,6 @@ struct PassText {
   std::optional<Whole> count;
 };
 
-struct ExcessText {
-  Place place;
-  Maybe<dim::length> width, height;
-};
-
 /// What may be said for a joint, a weldment (for all its joints) or a job (for all its weldments); the nearest wins.
 struct JointDefaults {
   std::optional<Word> base_metal, process, procedure, position, finish, grade;
@@ -40,12 +35,13 @@ struct JointDefaults {
 struct JointText {
   Place place;
   std::optional<Word> id, mark, note;
-  std::optional<Word> weld;  // fillet, square, single_v, single_bevel, edge
+  std::optional<Word> weld;  // a word for each WeldKind
   Maybe<dim::length> leg, throat, length, outside_diameter, gap, root_face, element, pitch, gap_e, gap_max;
   std::optional<Span<dim::length>> thickness;  // `8 mm`, or `[3 mm, 10 mm]` for first and second member
   Maybe<dim::angle> groove_angle;
   Maybe<dim::ratio> convexity, access;
   std::optional<ExcessText> excess;
+  WeldText sizes;  // of some welds only
   std::optional<Whole> count, sides;
   std::optional<Whole> pass_count;  // `passes: 2`
   std::vector<PassText> passes;     // `passes: [{procedure: A}, {procedure: B, count: 3}]`

@@ -1,4 +1,5 @@
 #include "read/rate_fields.hpp"
+#include "read/weld_fields.hpp"
 
 namespace seambook {
 namespace {
@@ -33,11 +34,13 @@ constexpr auto gas_own = std::to_array({
 constexpr auto gas_table = joined(gas_own, evidence_fields<&GasText::evidence>());
 
 constexpr auto preparation_own = std::to_array({
-    required(field<&PreparationText::weld>("weld", "fillet, square, single_v, single_bevel or edge")),
+    required(field<&PreparationText::weld>("weld", weld_kinds_in_words)),
     required(rising(field<&PreparationText::thickness>("thickness", "for which it is taken: [2 mm, 20 mm]"))),
     field<&PreparationText::groove_angle>("groove_angle", "included angle: 60 deg"),
     or_zero(field<&PreparationText::gap>("gap", "root gap: 2 mm")),
     or_zero(field<&PreparationText::root_face>("root_face", "root face: 1 mm")),
+    field<&PreparationText::radius>("radius", "root radius of a U or J: 6 mm"),
+    at_most(2, field<&PreparationText::sides>("sides", "2 where it is for square edges welded from both sides")),
 });
 constexpr auto preparation_table = joined(preparation_own, evidence_fields<&PreparationText::evidence>());
 

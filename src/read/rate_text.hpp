@@ -104,7 +104,8 @@ struct PreparationText {
   std::optional<Word> weld;
   std::optional<Span<dim::length>> thickness;
   Maybe<dim::angle> groove_angle;
-  Maybe<dim::length> gap, root_face;
+  Maybe<dim::length> gap, root_face, radius;
+  std::optional<Whole> sides;
   Evidence evidence;
 };
 

@@ -30,6 +30,8 @@ std::string kind_wanted(const FieldInfo& info) {
       return "true or false";
     case Shape::date:
       return "a date";
+    case Shape::amount_or_section:
+      return a_dimension(info.dim) + " or a map of keys";
     case Shape::section:
       return "a map of keys";
     case Shape::sections:

@@ -65,6 +65,13 @@ TextTable weldment_table(const RateBook& book, const Job& job, const Estimate& e
   return table;
 }
 
+/// What intermittent welds leave of their lines; nothing when there are none.
+std::string unwelded_text(const RateBook& book, const Totals& totals) {
+  if (totals.unwelded.si <= 0) return {};
+  return fmt::format("between weld elements {} {} are left unwelded\n",
+                     in_shown(book.terms, totals.unwelded.si, unit::m, 2), shown_in(book.terms, unit::m).unit.word);
+}
+
 TextTable cost_table(const RateBook& book, const Quote& quote) {
   TextTable table;
   table.headings = {"cost " + book.currency, "each piece", "each lot", "once"};
@@ -106,8 +113,8 @@ std::string price_text(const RateBook& book, const Quote& quote) {
 
 std::string estimate_text(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
                           const std::string& rates) {
-  return heading(book, job, quote, rates) + render(weldment_table(book, job, estimate, quote)) + "\n" +
-         render(cost_table(book, quote)) +
+  return heading(book, job, quote, rates) + render(weldment_table(book, job, estimate, quote)) +
+         unwelded_text(book, piece_totals(job, estimate, quote).welding) + "\n" + render(cost_table(book, quote)) +
          fmt::format("\nset-ups of a lot: {} min\n\n", figure(quote.setup_time.si / unit::min.si, 1)) +
          price_text(book, quote);
 }

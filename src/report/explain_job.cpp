@@ -62,7 +62,7 @@ std::string explain_joint(const ExplainedJob& e, std::size_t index) {
     procedures += (procedures.empty() ? "procedure " : ", then ") + e.book.procedures[group.procedure].name;
   }
   std::string out = printable_line(fmt::format("joint {}/{}: {}, position {}, {}", e.job.weldments[joint.weldment].name,
-                                               joint.id, weld_word(joint.weld),
+                                               joint.id, weld_in_words(joint),
                                                position_word(joint.position, joint.weld, e.book.terms), procedures));
   if (!joint.choice.words.empty()) out += "  " + printable_line("procedure: " + joint.choice.words);
   Tape tape;

@@ -13,16 +13,35 @@ constexpr std::size_t page_count = 4;
 std::vector<const Figure*> columns_of(std::size_t page) {
   switch (page) {
     case 0:
-      return {&fig::weldments,     &fig::count,     &fig::sides,        &fig::outside_diameter,
-              &fig::line,          &fig::element,   &fig::pitch,        &fig::throat,
-              &fig::leg,           &fig::convexity, &fig::thickness,    &fig::thickness_second,
-              &fig::gap,           &fig::root_face, &fig::groove_angle, &fig::excess_width,
-              &fig::excess_height, &fig::access,    &fig::given_passes};
+      return {&fig::weldments,     &fig::count,       &fig::sides,        &fig::outside_diameter,
+              &fig::line,          &fig::element,     &fig::pitch,        &fig::throat,
+              &fig::leg,           &fig::convexity,   &fig::thickness,    &fig::thickness_second,
+              &fig::gap,           &fig::root_face,   &fig::groove_angle, &fig::excess_width,
+              &fig::excess_height, &fig::leg_second,  &fig::deep_throat,  &fig::depth,
+              &fig::depth_second,  &fig::radius,      &fig::reinforce,    &fig::excess_share,
+              &fig::back_width,    &fig::back_height, &fig::diameter,     &fig::width,
+              &fig::slot,          &fig::layers,      &fig::layer_height, &fig::branch_on,
+              &fig::branch_angle,  &fig::side,        &fig::side_second,  &fig::corner_radius,
+              &fig::access,        &fig::given_passes};
     case 1:
-      return {&fig::elements_on_line, &fig::joints_made, &fig::weld_elements,     &fig::weld_length,
-              &fig::section,          &fig::volume_rate, &fig::group_section,     &fig::passes,
-              &fig::travel,           &fig::arc,         &fig::arc_by_deposition, &fig::deposition_difference,
-              &fig::difference_cost,  &fig::heat_input};
+      return {&fig::elements_on_line,
+              &fig::elements_second,
+              &fig::joints_made,
+              &fig::weld_elements,
+              &fig::weld_length,
+              &fig::unwelded,
+              &fig::arc_depth,
+              &fig::cut_depth,
+              &fig::section,
+              &fig::volume_rate,
+              &fig::group_section,
+              &fig::passes,
+              &fig::travel,
+              &fig::arc,
+              &fig::arc_by_deposition,
+              &fig::deposition_difference,
+              &fig::difference_cost,
+              &fig::heat_input};
     case 2:
       return {&fig::fit_up_min, &fig::fit_up_extra_min, &fig::tacks,         &fig::tack_min,
               &fig::starts,     &fig::start_min,        &fig::interpass_min, &fig::finish_min,
@@ -39,13 +58,21 @@ constexpr std::array<const char*, page_count> titles = {"Joints: what the job sa
                                                         "Labour: floor time by element", "Materials and cost by joint"};
 
 bool adds_up(const Figure* figure) {
-  static const std::set<const Figure*> sums = {
-      &fig::joints_made, &fig::weld_elements,    &fig::weld_length, &fig::arc,       &fig::arc_by_deposition,
-      &fig::fit_up_min,  &fig::fit_up_extra_min, &fig::tacks,       &fig::tack_min,  &fig::starts,
-      &fig::start_min,   &fig::interpass_min,    &fig::finish_min,  &fig::purge_min, &fig::attended,
-      &fig::floor,       &fig::deposit,          &fig::filler,      &fig::gas,       &fig::purge_gas,
-      &fig::energy,      &fig::labour_cost,      &fig::filler_cost, &fig::gas_cost,  &fig::power_cost,
-      &fig::wear_cost,   &fig::equipment_cost,   &fig::joint_cost};
+  static const std::set<const Figure*> sums = {&fig::joints_made,   &fig::weld_elements,
+                                               &fig::weld_length,   &fig::unwelded,
+                                               &fig::arc,           &fig::arc_by_deposition,
+                                               &fig::fit_up_min,    &fig::fit_up_extra_min,
+                                               &fig::tacks,         &fig::tack_min,
+                                               &fig::starts,        &fig::start_min,
+                                               &fig::interpass_min, &fig::finish_min,
+                                               &fig::purge_min,     &fig::attended,
+                                               &fig::floor,         &fig::deposit,
+                                               &fig::filler,        &fig::gas,
+                                               &fig::purge_gas,     &fig::energy,
+                                               &fig::labour_cost,   &fig::filler_cost,
+                                               &fig::gas_cost,      &fig::power_cost,
+                                               &fig::wear_cost,     &fig::equipment_cost,
+                                               &fig::joint_cost};
   return sums.contains(figure);
 }
 
@@ -93,8 +120,7 @@ void put_names(const RateBook& book, const Job& job, const Joint& joint, JointPa
       put(sheet, row + g, 0, job.weldments[joint.weldment].name);
       put(sheet, row + g, 1, joint.id);
       put(sheet, row + g, 2,
-          joint.mark.empty() ? std::string(weld_word(joint.weld))
-                             : fmt::format("{}: {}", weld_word(joint.weld), joint.mark));
+          joint.mark.empty() ? weld_in_words(joint) : fmt::format("{}: {}", weld_in_words(joint), joint.mark));
       put(sheet, row + g, 3, procedure.name);
       put(sheet, row + g, 4, process_word(book.processes[procedure.process].number, book.terms));
     }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "basics/digraph.hpp"
+#include "resolve/job_weld.hpp"
 #include "resolve/rate_book.hpp"
 
 namespace seambook {
@@ -26,13 +27,17 @@ struct Joint {
   WeldKind weld = WeldKind::fillet;
   std::size_t weldment = 0, base_metal = 0, finish = 0;
   Known<dim::ratio> count, sides;
-  // Absent numbers have no_source. A tube states its outside diameter instead of a length.
+  // Absent numbers have no_source. A tube states its outside diameter instead of a length; a branch has both.
   Known<dim::length> line, outside_diameter, element, pitch;  // pitch centre to centre
   Known<dim::length> leg, throat;                             // fillets: one of them
   Known<dim::length> thickness, thickness_second;             // first and second member
   Known<dim::length> gap, root_face, excess_width, excess_height, gap_max;
   Known<dim::angle> groove_angle;
   Known<dim::ratio> convexity, access;
+  FilletSizes fillet;
+  GrooveSizes groove;
+  FillSizes fill;
+  LineSizes path;
   bool purge = false;
   std::vector<PassGroup> passes;          // at least one
   std::vector<std::size_t> alternatives;  // procedures that the job names to compare with

@@ -53,6 +53,10 @@ std::optional<std::size_t> find_base_metal(JobDraft& draft, const Word& word) {
   return find_in_book(draft, metals, &BaseMetal::name, word, "base metal");
 }
 
+Place place_to_blame(const JobDraft& draft, const Joint& joint, const Sourced& number) {
+  return number.source >= first_job_source ? place_of(draft, number) : joint.place;
+}
+
 Length<> thinner_member(const Joint& joint) {
   return {std::min(joint.thickness.si.value, joint.thickness_second.si.value)};
 }

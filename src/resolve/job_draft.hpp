@@ -34,6 +34,10 @@ void set_limits(JobDraft&, const Sourced&, const Limits&);
 /// Marks the number as one that must be resolved again when it changes; numbers of the rate book stay as they are.
 void freeze(JobDraft&, const Sourced&);
 Place place_of(const JobDraft&, const Sourced&);
+/// The place of a number that the job states, else that of the joint: the rate book is not to blame.
+Place place_to_blame(const JobDraft&, const Joint&, const Sourced&);
+/// The length along which is welded; 0 when it is not known.
+double line_length(const Joint&);
 /// Adds a sentence to the assumptions, once.
 void assume(JobDraft&, std::string words);
 /// An error at an entry that lacks something; silent when the entry was misread.
@@ -67,7 +71,19 @@ std::optional<std::size_t> find_in_book(JobDraft& draft, const std::vector<Entry
 std::optional<std::size_t> find_base_metal(JobDraft&, const Word&);
 
 // The parts of a joint, each in a file by topic. They leave what they cannot resolve absent, with an error.
+/// Sizes by kind of weld, and the line. Needs the weld's kind.
 void resolve_sizes(JobDraft&, const JointText&, Joint&);
+/// Refuses every key that does not belong to the kind of weld.
+void refuse_inapplicable(JobDraft&, const JointText&, WeldKind);
+void resolve_line(JobDraft&, const JointText&, Joint&);
+/// Weld elements of an intermittent weld; needs the line.
+void resolve_elements(JobDraft&, const JointText&, Joint&);
+void resolve_fillet(JobDraft&, const JointText&, Joint&);
+/// What fills rounds, holes, surfaces and gouges.
+void resolve_fills(JobDraft&, const JointText&, Joint&);
+void resolve_excess(JobDraft&, const JointText&, Joint&);
+/// Refuses impossible grooves and sets what the sheet admits.
+void check_groove(JobDraft&, const Joint&);
 void resolve_preparation(JobDraft&, const JointText&, Joint&);
 /// `complete`: all is known of the joint by which a procedure is chosen or judged.
 void resolve_passes(JobDraft&, const JointText&, const DefaultLevels&, Joint&, bool complete);

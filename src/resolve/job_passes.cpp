@@ -67,7 +67,8 @@ void choose(JobDraft& draft, const JointText& text, const std::string& process, 
   if (text.pass_count) group.count = stated_count(draft, *text.pass_count);
   joint.passes.push_back(group);
   joint.choice = {true, result.words};
-  for (const Known<dim::length>& size : {joint.leg, joint.throat, joint.thickness, joint.thickness_second})
+  for (const Known<dim::length>& size :
+       {joint.leg, joint.fillet.leg_second, joint.throat, joint.thickness, joint.thickness_second})
     freeze(draft, size.si);
 }
 
@@ -106,10 +107,12 @@ void take_alternatives(JobDraft& draft, const JointText& text, Joint& joint) {
 
 }  // namespace
 
-/// Fillets are compared by leg; other welds by the thickness of the thinner member.
+/// Fillets are compared by their larger leg; other welds by the depth that is welded, which is the thickness of the
+/// thinner member unless less is stated.
 Length<> size_to_compare(const Joint& joint) {
+  if (given(joint.groove.depth)) return {joint.groove.depth.si.value + joint.groove.depth_second.si.value};
   if (joint.weld != WeldKind::fillet) return thinner_member(joint);
-  if (given(joint.leg)) return {joint.leg.si.value};
+  if (given(joint.leg)) return {std::max(joint.leg.si.value, joint.fillet.leg_second.si.value)};
   return {joint.throat.si.value * std::numbers::sqrt2};
 }
 

@@ -1,5 +1,5 @@
-// Gap, root face, groove angle and excess of welds other than fillets: as stated, else from the rate book by weld and
-// thickness of the thinner member; each figure taken so is an assumption in words.
+// Gap, root face, groove angle and root radius of butt welds: as stated, else from the rate book by weld and thickness
+// of the thinner member; each figure taken so is an assumption in words.
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -12,13 +12,20 @@ namespace {
 
 constexpr double tolerance = 1e-9;  // relative: the same size written in two units
 
+bool welded_from_both_sides(const Joint& joint) { return joint.weld == WeldKind::square && joint.sides.si.value == 2; }
+
+/// One that is for both sides is meant for those alone, and is better for them than one that is not.
 const Preparation* find_preparation(const RateBook& book, const Joint& joint) {
   const Length<> thickness = thinner_member(joint);
-  for (const Preparation& preparation : book.preparations)
-    if (preparation.weld == joint.weld && preparation.from.si * (1 - tolerance) <= thickness.si &&
-        thickness.si <= preparation.to.si * (1 + tolerance))
-      return &preparation;
-  return nullptr;
+  const Preparation* found = nullptr;
+  for (const Preparation& preparation : book.preparations) {
+    if (preparation.weld != joint.weld || preparation.from.si * (1 - tolerance) > thickness.si ||
+        thickness.si > preparation.to.si * (1 + tolerance))
+      continue;
+    if (preparation.both_sides == welded_from_both_sides(joint)) return &preparation;
+    if (!preparation.both_sides && found == nullptr) found = &preparation;
+  }
+  return found;
 }
 
 double distance_to_range(const Preparation& preparation, Length<> thickness) {
@@ -30,7 +37,8 @@ std::string nearest_ranges(const RateBook& book, const Joint& joint) {
   constexpr std::size_t named = 3;
   std::vector<const Preparation*> of_weld;
   for (const Preparation& preparation : book.preparations)
-    if (preparation.weld == joint.weld) of_weld.push_back(&preparation);
+    if (preparation.weld == joint.weld && (!preparation.both_sides || welded_from_both_sides(joint)))
+      of_weld.push_back(&preparation);
   if (of_weld.empty()) return "the rate book has none for this weld";
   const Length<> thickness = thinner_member(joint);
   std::stable_sort(of_weld.begin(), of_weld.end(), [&](const Preparation* a, const Preparation* b) {
@@ -82,21 +90,34 @@ void note_taken(JobDraft& draft, const Joint& joint, const TakenPreparation& res
                             source.words.empty() ? "" : ": ", source.words));
 }
 
+void take_backing(const JointText& text, Joint& joint) {
+  if (!text.sizes.backing) return;
+  if (text.sizes.backing->text == "temporary") joint.groove.backing = Backing::temporary;
+  if (text.sizes.backing->text == "permanent") joint.groove.backing = Backing::permanent;
+}
+
 void resolve_groove(JobDraft& draft, const JointText& text, Joint& joint) {
-  const bool grooved = joint.weld == WeldKind::single_v || joint.weld == WeldKind::single_bevel;
   const Preparation* preparation = find_preparation(draft.book, joint);
   TakenPreparation result;
   take_prepared<dim::length>(draft, preparation, {"gap", "gap", text.gap, &Preparation::gap, joint.gap, unit::mm},
                              result);
-  if (grooved) {
-    take_prepared<dim::length>(
-        draft, preparation,
-        {"root_face", "root face", text.root_face, &Preparation::root_face, joint.root_face, unit::mm}, result);
+  if (is_groove(joint.weld)) {
+    // Welded partly through, what is left of the thickness is not the root face that is fused: that one is 0 then.
+    if (given(joint.groove.depth))
+      joint.root_face = stated(draft, text.root_face);
+    else
+      take_prepared<dim::length>(
+          draft, preparation,
+          {"root_face", "root face", text.root_face, &Preparation::root_face, joint.root_face, unit::mm}, result);
     take_prepared<dim::angle>(draft, preparation,
                               {"groove_angle", "groove angle", text.groove_angle, &Preparation::groove_angle,
                                joint.groove_angle, unit::degree},
                               result);
   }
+  if (is_curved(joint.weld))
+    take_prepared<dim::length>(
+        draft, preparation,
+        {"radius", "radius", text.sizes.radius, &Preparation::radius, joint.groove.radius, unit::mm}, result);
   if (!result.missing.empty()) {
     refuse_lack(
         draft, text.place,
@@ -107,48 +128,14 @@ void resolve_groove(JobDraft& draft, const JointText& text, Joint& joint) {
   note_taken(draft, joint, result);
 }
 
-void check_groove(JobDraft& draft, const Joint& joint) {
-  set_limits(draft, joint.gap.si, {0, 1, false, false});
-  freeze(draft, joint.root_face.si);  // bound to the thickness
-  if (given(joint.root_face) && joint.root_face.si.value >= thinner_member(joint).si) {
-    const bool by_job = joint.root_face.si.source >= first_job_source;
-    draft.diagnostics.error(
-        by_job ? place_of(draft, joint.root_face.si) : joint.place,
-        fmt::format("root face {} leaves no groove in {}", shown(joint.root_face.si.value, unit::mm),
-                    shown(thinner_member(joint), unit::mm)));
-  }
-  // A single-bevel's groove angle is its one bevel's; at 90 degrees and more it never opens.
-  const double widest = (joint.weld == WeldKind::single_bevel ? 90 : 180) * unit::degree.si;
-  const double angle = joint.groove_angle.si.value;
-  set_limits(draft, joint.groove_angle.si, {0, widest, true, true});
-  if (given(joint.groove_angle) && (angle <= 0 || angle >= widest)) {
-    const bool by_job = joint.groove_angle.si.source >= first_job_source;
-    draft.diagnostics.error(
-        by_job ? place_of(draft, joint.groove_angle.si) : joint.place,
-        fmt::format("groove angle {} is impossible", shown(angle, unit::degree)),
-        fmt::format("a {} needs more than 0° and less than {}", weld_word(joint.weld), shown(widest, unit::degree)));
-  }
-}
-
-void resolve_excess(JobDraft& draft, const JointText& text, Joint& joint) {
-  if (text.excess) {
-    joint.excess_width = stated(draft, text.excess->width);
-    joint.excess_height = stated(draft, text.excess->height);
-    set_limits(draft, joint.excess_width.si, {0, 1, true, false});
-    set_limits(draft, joint.excess_height.si, {0, 1, true, false});
-  }
-  if (given(joint.excess_height)) return;
-  joint.excess_height = draft.book.allowances.excess_height;
-  assume(draft, fmt::format("excess height of butt and edge welds {} from the rate book",
-                            shown(joint.excess_height.si.value, unit::mm)));
-}
-
 }  // namespace
 
 void resolve_preparation(JobDraft& draft, const JointText& text, Joint& joint) {
   if (joint.weld == WeldKind::fillet) return;
+  take_backing(text, joint);
   resolve_excess(draft, text, joint);
-  if (joint.weld == WeldKind::edge || !given(joint.thickness)) return;
+  const bool prepared = is_groove(joint.weld) || joint.weld == WeldKind::square;
+  if (!prepared || !given(joint.thickness)) return;
   resolve_groove(draft, text, joint);
   check_groove(draft, joint);
 }

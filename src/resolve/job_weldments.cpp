@@ -17,7 +17,7 @@ void take_turns(JobDraft& draft, const WeldmentText& text, Weldment& weldment) {
   bool two_sided = false;
   for (std::size_t i = 0; i < weldment.joint_count; ++i) {
     const Joint& joint = draft.job.joints[weldment.first_joint + i];
-    two_sided = two_sided || joint.sides.si.value > 1;
+    two_sided = two_sided || joint.sides.si.value > 1 || is_double(joint.weld);
     freeze(draft, joint.sides.si);  // whether the weldment is turned hangs on it
   }
   if (!two_sided) return;

@@ -9,10 +9,10 @@
 #include "read/rate_text.hpp"
 #include "resolve/checks.hpp"
 #include "resolve/source.hpp"
+#include "resolve/weld_kinds.hpp"
 
 namespace seambook {
 
-enum class WeldKind : std::uint8_t { fillet, square, single_v, single_bevel, edge };
 enum class FillerForm : std::uint8_t { solid_wire, cored_wire, rod, covered_electrode };
 
 struct Labour {
@@ -87,7 +87,8 @@ struct Preparation {
   WeldKind weld = WeldKind::square;
   Length<> from, to;
   Known<dim::angle> groove_angle;  // absent where the weld has none
-  Known<dim::length> gap, root_face;
+  Known<dim::length> gap, root_face, radius;
+  bool both_sides = false;  // only for square edges welded from both sides
 };
 
 struct Procedure {
@@ -205,7 +206,6 @@ std::string position_code(std::string_view word, WeldKind);
 /// As the shop's terms print them: `GMAW` for 135, `2F` for PB of a fillet; the code itself where AWS has no word.
 std::string process_word(std::string_view number, Terms);
 std::string position_word(std::string_view code, WeldKind, Terms);
-std::string_view weld_word(WeldKind);  // `single V`
 /// The group by ISO 14175 in a gas's designation: `M21` of `ISO 14175 - M21 (argon with ...)`; empty when there is none.
 std::string gas_group(std::string_view designation);
 /// True when `group` is `admitted` or a subgroup of it: 8.1 under 8.

@@ -64,12 +64,18 @@ void resolve_preparations(RateDraft& draft, const RateText& text) {
     RateEntry entry{draft, "preparation", written.place, written.evidence};
     const auto weld = written.weld ? find_weld_kind(draft.diagnostics, *written.weld) : std::nullopt;
     if (!weld || !written.thickness) continue;
-    Preparation preparation{*weld, written.thickness->low.value, written.thickness->high.value, {}, {}, {}};
-    entry.name = fmt::format("preparation {} {} to {}", weld_word(*weld), shown(preparation.from, unit::mm),
-                             shown(preparation.to, unit::mm));
+    Preparation preparation{*weld, written.thickness->low.value, written.thickness->high.value, {}, {}, {}, {}, false};
+    entry.name = fmt::format("preparation {}{} {} to {}", weld_word(*weld),
+                             written.sides && written.sides->value == 2 ? " from both sides" : "",
+                             shown(preparation.from, unit::mm), shown(preparation.to, unit::mm));
     preparation.groove_angle = known(entry, written.groove_angle, "groove angle", unit::degree, Effect::frozen);
     preparation.gap = known(entry, written.gap, "gap", unit::mm);
     preparation.root_face = known(entry, written.root_face, "root face", unit::mm, Effect::frozen);
+    preparation.radius = known(entry, written.radius, "radius", unit::mm, Effect::frozen);
+    preparation.both_sides = written.sides && written.sides->value == 2;
+    if (preparation.both_sides && *weld != WeldKind::square)
+      draft.diagnostics.error(written.sides->place, fmt::format("'sides' does not apply to a {}", weld_word(*weld)),
+                              "it tells square edges welded from both sides from others");
     draft.book.preparations.push_back(preparation);
   }
 }

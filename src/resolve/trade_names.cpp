@@ -9,13 +9,8 @@
 namespace seambook {
 namespace {
 
-constexpr std::string_view built_welds[] = {"fillet", "square", "single_v", "single_bevel", "edge"};  // as WeldKind
-
 // Welds of ISO 2553 and AWS A2.4 that authors may rightly ask for.
-constexpr std::string_view welds_to_come[] = {
-    "double_v",    "double_bevel",   "single_u",       "double_u",  "u",       "single_j",  "double_j", "j",
-    "flare_bevel", "flare_v",        "plug",           "slot",      "overlay", "spot",      "seam",     "stud",
-    "corner",      "fillet_unequal", "unequal_fillet", "surfacing", "lap",     "projection"};
+constexpr std::string_view welds_to_come[] = {"spot", "seam", "stud", "corner", "projection"};
 
 struct FormWord {
   std::string_view word;
@@ -39,14 +34,18 @@ std::optional<FillerForm> find_filler_form(Diagnostics& diagnostics, const Word&
 }
 
 std::optional<WeldKind> find_weld_kind(Diagnostics& diagnostics, const Word& word) {
-  for (std::size_t i = 0; i < std::size(built_welds); ++i)
-    if (built_welds[i] == word.text) return static_cast<WeldKind>(i);
-  if (std::find(std::begin(welds_to_come), std::end(welds_to_come), word.text) != std::end(welds_to_come)) {
-    diagnostics.error(word.place, fmt::format("weld '{}' is not built yet", word.text),
-                      fmt::format("these are: {}", joined_with_and({std::begin(built_welds), std::end(built_welds)})));
-  } else {
-    refuse_unknown(diagnostics, word, "weld", {std::begin(built_welds), std::end(built_welds)});
+  std::vector<std::string_view> known;
+  for (std::size_t i = 0; i < weld_kinds; ++i) {
+    known.push_back(weld_key(static_cast<WeldKind>(i)));
+    if (known.back() == word.text) return static_cast<WeldKind>(i);
   }
+  const std::string these = fmt::format("these are: {}", joined_with_and({known.begin(), known.end()}));
+  if (std::find(std::begin(welds_to_come), std::end(welds_to_come), word.text) != std::end(welds_to_come))
+    diagnostics.error(word.place, fmt::format("weld '{}' is not built yet", word.text), these);
+  else if (nearest(word.text, known).empty())
+    diagnostics.error(word.place, fmt::format("unknown weld '{}'", word.text), these);
+  else
+    refuse_unknown(diagnostics, word, "weld", known);
   return std::nullopt;
 }
 

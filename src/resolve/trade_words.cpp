@@ -60,22 +60,6 @@ std::string position_word(std::string_view code, WeldKind weld, Terms terms) {
   return weld == WeldKind::fillet ? first_word_for(aws_fillets, code) : first_word_for(aws_grooves, code);
 }
 
-std::string_view weld_word(WeldKind weld) {
-  switch (weld) {
-    case WeldKind::fillet:
-      return "fillet";
-    case WeldKind::square:
-      return "square";
-    case WeldKind::single_v:
-      return "single V";
-    case WeldKind::single_bevel:
-      return "single bevel";
-    case WeldKind::edge:
-      break;
-  }
-  return "edge";
-}
-
 std::string gas_group(std::string_view designation) {
   constexpr std::string_view standard = "14175";
   const std::size_t at = designation.find(standard);

@@ -10,32 +10,6 @@
 
 namespace seambook {
 
-/// The sides of a groove that are cut: how many members, at which angle to the plate's normal, with which root radius.
-template <class N>
-struct Flanks {
-  bool both = true;     // V and U; else bevel and J
-  bool curved = false;  // U and J
-  Angle<N> bevel;
-  Length<N> radius;
-};
-
-template <class N>
-Flanks<N> v_flanks(Angle<N> groove_angle) {
-  return {true, false, groove_angle / 2, {}};
-}
-template <class N>
-Flanks<N> bevel_flanks(Angle<N> groove_angle) {
-  return {false, false, groove_angle, {}};
-}
-template <class N>
-Flanks<N> u_flanks(Angle<N> groove_angle, Length<N> radius) {
-  return {true, true, groove_angle / 2, radius};
-}
-template <class N>
-Flanks<N> j_flanks(Angle<N> groove_angle, Length<N> radius) {
-  return {false, true, groove_angle, radius};
-}
-
 template <class N>
 Ratio<N> in_radians(Angle<N> angle) {
   return angle / constant<N>(Angle<>{1});
@@ -47,27 +21,52 @@ Length<N> arc_depth(Length<N> radius, Angle<N> bevel) {
   return radius * (number<N>(1) - sin(bevel));
 }
 
+/// The sides of a groove that are cut: how many members, at which angle to the plate's normal, with which root radius.
+template <class N>
+struct Flanks {
+  bool both = true;     // V and U; else bevel and J
+  bool curved = false;  // U and J
+  Angle<N> bevel;
+  Length<N> radius, arc;  // root radius, and how deep its arc reaches
+};
+
+template <class N>
+Flanks<N> v_flanks(Angle<N> groove_angle) {
+  return {true, false, groove_angle / 2, {}, {}};
+}
+template <class N>
+Flanks<N> bevel_flanks(Angle<N> groove_angle) {
+  return {false, false, groove_angle, {}, {}};
+}
+template <class N>
+Flanks<N> u_flanks(Angle<N> groove_angle, Length<N> radius) {
+  return {true, true, groove_angle / 2, radius, arc_depth(radius, groove_angle / 2)};
+}
+template <class N>
+Flanks<N> j_flanks(Angle<N> groove_angle, Length<N> radius) {
+  return {false, true, groove_angle, radius, arc_depth(radius, groove_angle)};
+}
+
 /// One flank of a U or J of this depth: sector less triangle below, trapezium above (plane geometry).
 template <class N>
-Area<N> curved_flank(Length<N> depth, Angle<N> bevel, Length<N> radius) {
-  const Ratio<N> quarter = number<N>(3.14159265358979323846 / 2) - in_radians(bevel);
-  const Area<N> below = radius * radius * (quarter - sin(bevel) * cos(bevel)) / 2;
-  const Length<N> straight = depth - arc_depth(radius, bevel);
-  return below + straight * radius * cos(bevel) + bevel_triangle(straight, bevel);
+Area<N> curved_flank(const Flanks<N>& flanks, Length<N> depth) {
+  const Ratio<N> quarter = number<N>(3.14159265358979323846 / 2) - in_radians(flanks.bevel);
+  const Area<N> below = flanks.radius * flanks.radius * (quarter - sin(flanks.bevel) * cos(flanks.bevel)) / 2;
+  const Length<N> straight = depth - flanks.arc;
+  return below + straight * flanks.radius * cos(flanks.bevel) + bevel_triangle(straight, flanks.bevel);
 }
 
 /// Width by which one flank opens the groove at this depth.
 template <class N>
 Length<N> flank_width(const Flanks<N>& flanks, Length<N> depth) {
   if (!flanks.curved) return depth * tan(flanks.bevel);
-  return flanks.radius * cos(flanks.bevel) + (depth - arc_depth(flanks.radius, flanks.bevel)) * tan(flanks.bevel);
+  return flanks.radius * cos(flanks.bevel) + (depth - flanks.arc) * tan(flanks.bevel);
 }
 
 /// What the flanks of a preparation of this depth open beside the gap.
 template <class N>
 Area<N> flank_section(const Flanks<N>& flanks, Length<N> depth) {
-  const Area<N> one = flanks.curved ? curved_flank(depth, flanks.bevel, flanks.radius)  //
-                                    : bevel_triangle(depth, flanks.bevel);
+  const Area<N> one = flanks.curved ? curved_flank(flanks, depth) : bevel_triangle(depth, flanks.bevel);
   return flanks.both ? 2 * one : one;
 }
 

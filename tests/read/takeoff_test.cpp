@@ -59,21 +59,26 @@ TEST_CASE("a take-off takes the units of its job") {
 
 TEST_CASE("faults of a take-off are told at their places in its file") {
   TakenOff taken = take_off(
-      "weld,leg,lenght,excess,colour,passes\n"
+      "weld,leg,lenght,back_excess,colour,passes\n"
       "fillet,5,1 m,,red,\n"
       ",5 mm,,,,2\n"
       "fillet,5 mm,,,,A\n");
   CHECK(
       complaints_given(taken.diagnostics) ==
       "1 unknown heading 'lenght'; did you mean 'length'?\n"
-      "1 'excess': a column cannot hold it; write such joints in the job file\n"
+      "1 'back_excess': a column cannot hold it; write such joints in the job file\n"
       "1 unknown heading 'colour'; headings known here: id, mark, note, weld, count, sides, passes, after, "
       "alternatives, purge, "
       "access, "
       "leg, throat, thickness, length, outside_diameter, element, pitch, gap_e, gap, gap_max, root_face, groove_angle, "
-      "convexity, base_metal, process, procedure, position, finish, grade\n"
+      "convexity, legs, deep_throat, depth, radius, backing, excess, reinforce, diameter, width, layers, layer_height, "
+      "branch_on, branch_angle, around, corner_radius, layout, base_metal, process, procedure, position, finish, "
+      "grade\n"
       "2 'leg': a length needs a unit; units of length: mm, cm, m, in, inch, \", ft, ', dm, feet, inches\n"
-      "3 the key 'weld' is missing; fillet, square, single_v, single_bevel or edge\n"
+      "3 the key 'weld' is missing; fillet, square, single_v, double_v, "
+      "single_bevel, double_bevel, single_u, double_u, single_j, double_j, flare_bevel, flare_v, edge, plug, slot, "
+      "overlay "
+      "or gouged\n"
       "4 'passes': a number was expected, not 'A'; write a plain number such as 8 or 3.2\n");
   for (const Diagnostic& d : taken.diagnostics.list) CHECK(d.place.file == 2);
 }

@@ -93,7 +93,7 @@ const Refusal refusals[] = {
     {"materials.yaml", "density: 7.85 g/cm3, price: 1.15", "price: 1.15", "{name: S235",
      "base metal S235 has no density"},
     {"materials.yaml", "form: rod", "form: rods", "rods", "unknown filler form 'rods'"},
-    {"materials.yaml", "{weld: single_v", "{weld: double_v", "double_v", "weld 'double_v' is not built yet"},
+    {"materials.yaml", "{weld: single_v", "{weld: stud", "stud", "weld 'stud' is not built yet"},
     {"procedures-carbon.yaml", "name: CG-F4", "name: CG-F3", "CG-F3", "procedure 'CG-F3' is given twice"},
     {"procedures-carbon.yaml", "filler: G3Si1-1.0", "filler: G3Si1-1.1", "G3Si1-1.1", "unknown filler 'G3Si1-1.1'"},
     {"procedures-carbon.yaml", "gas: M21", "gas: M22", "M22", "unknown gas 'M22'"},

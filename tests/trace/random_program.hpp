@@ -99,8 +99,9 @@ inline bool fits(const Step& step, const std::vector<double>& x, double result) 
   if (step.op == Op::divide && std::fabs(b) < 0.01) return false;
   const bool angle = step.op == Op::sine || step.op == Op::cosine || step.op == Op::tangent;
   if (angle && std::fabs(a) > 1.3) return false;  // far out an angle has no digits left, near 90° the tangent has none
-  if (step.op == Op::arc_sine && std::fabs(a) > 0.95) return false;  // near its end the slope is beyond all bounds
-  if (step.op == Op::whole_up && a < 0) return false;                // counts are never negative
+  if (step.op == Op::arc_sine && std::fabs(a) > 0.95) return false;       // near its end the slope is beyond all bounds
+  if (step.op == Op::logarithm && std::fabs(a - 1) < 0.01) return false;  // near 1 it has no digits left
+  if (step.op == Op::whole_up && a < 0) return false;                     // counts are never negative
   return std::isfinite(result) && std::fabs(result) < 1e4 && (result == 0 || std::fabs(result) > 1e-4);
 }
 

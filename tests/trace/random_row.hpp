@@ -36,10 +36,76 @@ class Dice {
   SourceId last_ = 0;
 };
 
+/// Sides, and lines that are no plain length.
+inline void give_line(Dice& dice, Row<Sourced>& row) {
+  WeldShape& sizes = row.shape.sizes;
+  WeldInputs<Sourced>& weld = row.joint.weld;
+  if (row.shape.weld == WeldKind::slot) dice.give(weld.slot, 30, 80, unit::mm);
+  if (is_hole(row.shape.weld)) row.shape.intermittent = false;
+  sizes.staggered = row.shape.intermittent && dice.one_in(2);
+  sizes.rectangle = !row.shape.tube && dice.one_in(3);
+  if (!sizes.rectangle) return;
+  dice.give(weld.side, 150, 400, unit::mm), dice.give(weld.side_second, 150, 400, unit::mm);
+  if (dice.one_in(2)) dice.give(weld.corner_radius, 1, 20, unit::mm);
+}
+
+inline void give_fillet(Dice& dice, Row<Sourced>& row) {
+  JointInputs<Sourced>& in = row.joint;
+  row.shape.sizes.unequal = dice.one_in(3);
+  row.shape.sizes.gapped = dice.one_in(3);
+  if (row.shape.sizes.unequal) dice.give(in.weld.leg_second, 3, 12, unit::mm), row.shape.from_throat = false;
+  row.shape.from_throat ? dice.give(in.throat, 2, 8, unit::mm) : dice.give(in.leg, 3, 12, unit::mm);
+  if (row.shape.sizes.gapped) dice.give(in.gap, 0.5, 2, unit::mm);
+  if (!dice.one_in(3)) dice.give(in.convexity, 1, 20, unit::percent);
+}
+
+/// Holes, surfaces and gouges.
+inline void give_fill(Dice& dice, Row<Sourced>& row) {
+  WeldInputs<Sourced>& weld = row.joint.weld;
+  row.shape.sizes.capped = false;
+  row.shape.sizes.depth_given = row.shape.weld == WeldKind::gouged || dice.one_in(2);
+  if (row.shape.sizes.depth_given) dice.give(weld.depth, 2, 5, unit::mm);
+  if (row.shape.weld == WeldKind::plug) return dice.give(weld.diameter, 8, 30, unit::mm);
+  dice.give(weld.width, 11, 25, unit::mm);
+  row.shape.sizes.deep_gouge = weld.depth.si.value > weld.width.si.value / 2;
+  if (row.shape.weld != WeldKind::overlay) return;
+  dice.count(weld.layers, 1, 3), dice.give(weld.layer_height, 2, 4, unit::mm);
+}
+
+/// Grooves, square edges, flares and edges, with their caps.
+inline void give_butt(Dice& dice, Row<Sourced>& row) {
+  JointShape& s = row.shape;
+  JointInputs<Sourced>& in = row.joint;
+  const bool groove = is_groove(s.weld), flare = is_flare(s.weld);
+  // Without a groove the gap or the cap is all the metal there is.
+  if (!(groove || flare) || !dice.one_in(3)) dice.give(in.gap, 0.5, 3, unit::mm);
+  s.sizes.gapped = in.gap.si.source != no_source;
+  if (!dice.one_in(3)) dice.give(in.root_face, 0.5, 1, unit::mm);
+  dice.give(in.groove_angle, 30, 70, unit::degree);
+  if (is_curved(s.weld)) dice.give(in.weld.radius, 0.5, 1, unit::mm);
+  if (flare) dice.give(in.weld.radius, 6, 12, unit::mm);
+  s.sizes.depth_given = (groove || flare || s.weld == WeldKind::square) && dice.one_in(3);
+  if (s.sizes.depth_given) dice.give(in.weld.depth, 2, 5, unit::mm);
+  if (s.sizes.depth_given && is_double(s.weld)) dice.give(in.weld.depth_second, 2, 5, unit::mm);
+  s.sizes.both_sides = s.weld == WeldKind::square && dice.one_in(3);
+  s.sizes.share = groove && dice.one_in(4);
+  s.sizes.reinforced = is_one_flank(s.weld) && dice.one_in(3);
+  s.sizes.capped = !s.sizes.share && !s.sizes.reinforced;
+  s.sizes.back_cap = groove && dice.one_in(4);
+  if (s.sizes.share) dice.give(in.weld.excess_share, 2, 20, unit::percent);
+  if (s.sizes.reinforced) dice.give(in.weld.reinforce, 3, 8, unit::mm);
+  if (s.sizes.back_cap) dice.give(in.weld.back_width, 3, 8, unit::mm), dice.give(in.weld.back_height, 0.5, 2, unit::mm);
+  if (!s.sizes.capped) return;
+  if (!groove || !dice.one_in(4)) dice.give(in.excess_height, 0.5, 3, unit::mm);
+  if (!dice.one_in(4)) dice.give(in.excess_overlap, 0.5, 2, unit::mm);
+  if (s.width_given) dice.give(in.excess_width, 4, 20, unit::mm);
+}
+
 inline void give_shape(Dice& dice, Row<Sourced>& row) {
   JointShape& s = row.shape;
   JointInputs<Sourced>& in = row.joint;
-  s.weld = static_cast<WeldKind>(dice.whole(0, 4));
+  s.weld = static_cast<WeldKind>(dice.whole(0, static_cast<int>(weld_kinds) - 1));
+  s.labour.fitted = is_fitted(s.weld);
   s.tube = dice.one_in(3);
   s.intermittent = dice.one_in(3);
   s.from_throat = dice.one_in(2);
@@ -49,19 +115,10 @@ inline void give_shape(Dice& dice, Row<Sourced>& row) {
   if (s.tube) dice.give(in.outside_diameter, 20, 600, unit::mm);
   if (!s.tube) dice.give(in.line, 100, 5000, unit::mm);
   if (s.intermittent) dice.give(in.element, 20, 60, unit::mm), dice.give(in.pitch, 60, 200, unit::mm);
-  if (s.weld == WeldKind::fillet) {
-    s.from_throat ? dice.give(in.throat, 2, 8, unit::mm) : dice.give(in.leg, 3, 12, unit::mm);
-    if (!dice.one_in(3)) dice.give(in.convexity, 1, 20, unit::percent);
-    return;
-  }
-  // Without a groove the gap or the cap is all the metal there is.
-  const bool groove = s.weld == WeldKind::single_v || s.weld == WeldKind::single_bevel;
-  if (!groove || !dice.one_in(3)) dice.give(in.gap, 0.5, 3, unit::mm);
-  if (!dice.one_in(3)) dice.give(in.root_face, 0.5, 2, unit::mm);
-  dice.give(in.groove_angle, 30, 70, unit::degree);
-  if (!groove || !dice.one_in(4)) dice.give(in.excess_height, 0.5, 3, unit::mm);
-  if (!dice.one_in(4)) dice.give(in.excess_overlap, 0.5, 2, unit::mm);
-  if (s.width_given) dice.give(in.excess_width, 4, 20, unit::mm);
+  give_line(dice, row);
+  if (s.weld == WeldKind::fillet) return give_fillet(dice, row);
+  if (s.weld >= WeldKind::plug) return give_fill(dice, row);
+  give_butt(dice, row);
 }
 
 inline void give_joint(Dice& dice, Row<Sourced>& row) {
