@@ -17,11 +17,12 @@ Estimate estimate(const RateBook&, const Job&);
 struct Totals {
   Length<> weld_length, unwelded;  // unwelded: of intermittent welds, what lies between the elements
   double weld_elements = 0, passes = 0;
-  Mass<> deposit, filler;
+  double pieces = 0;  // electrodes and rods
+  Mass<> deposit, filler, flux;
   Time<> arc, floor;
   Volume<> gas;
   Energy<> energy;
-  Money<> labour, filler_cost, gas_cost, power, equipment, wear;
+  Money<> labour, filler_cost, gas_cost, power, equipment, wear;  // flux counts with the filler
 };
 Totals joint_totals(const RowFigures<double>&);
 Totals& operator+=(Totals&, const Totals&);

@@ -37,8 +37,10 @@ inline constexpr Figure excess_width{"excess_width", "cap width", unit::mm, 2,
                                      "groove face + twice the overlap, or as given"};
 inline constexpr Figure section{"section", "section of weld metal", unit::mm2, 2,
                                 "plane geometry; Welding Filler Metals Data Handbook, section 8, parts A to C"};
-inline constexpr Figure volume_rate{"volume_rate", "deposition", unit::cm3_per_min, 2,
-                                    "wire feed × wire section × deposition efficiency"};
+inline constexpr Figure volume_rate{
+    "volume_rate", "deposition", unit::cm3_per_min, 2,
+    "wire feed × wire section (or mass of a metre) × deposition efficiency, or pass area "
+    "× travel speed, or deposition rate / density"};
 inline constexpr Figure group_section{"group_section", "section of these passes", unit::mm2, 2,
                                       "section shared by what each procedure lays"};
 inline constexpr Figure passes{"passes", "passes", unit::none, 0,
@@ -72,7 +74,7 @@ inline constexpr Figure floor{"floor", "floor time", unit::min, 2, "attended × 
 
 // Materials and money.
 inline constexpr Figure deposit{"deposit", "weld metal", unit::g, 1, "section × weld length × density"};
-inline constexpr Figure filler{"filler", "filler", unit::g, 1, "weld metal / deposition efficiency"};
+inline constexpr Figure filler{"filler", "filler", unit::g, 1, "weld metal / deposition efficiency, stubs taken off"};
 inline constexpr Figure gas{"gas", "shielding gas", unit::l, 1,
                             "flow × (arc time + before and after each start) × loss"};
 inline constexpr Figure purge_gas{"purge_gas", "purge gas", unit::l, 1, "purge flow × (purge time + arc time) × loss"};
@@ -82,7 +84,8 @@ inline constexpr Figure labour_cost{"labour_cost", "labour", unit::money, 2, "fl
 inline constexpr Figure filler_cost{"filler_cost", "filler", unit::money, 2, "filler × price"};
 inline constexpr Figure gas_cost{"gas_cost", "gas", unit::money, 2, "gas × price"};
 inline constexpr Figure power_cost{"power_cost", "power", unit::money, 2, "electricity × price"};
-inline constexpr Figure wear_cost{"wear_cost", "wear parts", unit::money, 2, "arc time × wear rate"};
+inline constexpr Figure wear_cost{"wear_cost", "wear parts", unit::money, 2,
+                                  "arc time × wear rate, each part's price by its life, carbons by the metre"};
 inline constexpr Figure equipment_cost{"equipment_cost", "equipment", unit::money, 2,
                                        "floor time × equipment rate: the station is occupied"};
 inline constexpr Figure joint_cost{"joint_cost", "cost", unit::money, 2, "sum"};

@@ -13,8 +13,9 @@ using PassRule = void (*)(const PassSeen&, Findings&);
 using JobRule = void (*)(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
 
 // All rules that look at an estimate; those on cost and price stand in quote.
-constexpr JointRule joint_rules[] = {leg_against_member, short_elements, sizes_like_unit_slips,
-                                     root_without_purge, purge_flow,     starts_without_time};
+constexpr JointRule joint_rules[] = {leg_against_member,      short_elements, sizes_like_unit_slips,
+                                     root_without_purge,      purge_flow,     starts_without_time,
+                                     nothing_left_to_compute, pass_over_limit};
 constexpr PassRule pass_rules[] = {least_leg,          oversized_procedure,
                                    mass_balance,       travel_speed,
                                    deposition_rate,    heat_input_range,

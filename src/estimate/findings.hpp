@@ -66,6 +66,10 @@ void heat_input_range(const PassSeen&, Findings&);
 void voltage_at_current(const PassSeen&, Findings&);
 void leg_of_one_pass(const PassSeen&, Findings&);
 void pass_size(const PassSeen&, Findings&);
+/// Given passes that leave nothing to the group whose passes are computed.
+void nothing_left_to_compute(const JointSeen&, Findings&);
+/// Passes larger than the rate book's limit of a single pass; only counted ones can be.
+void pass_over_limit(const JointSeen&, Findings&);
 void gas_flow(const PassSeen&, Findings&);
 void duty_cycle(const PassSeen&, Findings&);
 

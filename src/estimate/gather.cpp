@@ -33,8 +33,7 @@ JointShape shape_of(const RateBook& book, const Joint& joint) {
                   process_of(book, joint.passes.front()).fit_up_extra.si.source != no_source};
   shape.sizes = weld_shape(joint);
   shape.labour.fitted = is_fitted(joint.weld);
-  shape.passes_computed = joint.passes.size() == 1 && !joint.passes.front().count;
-  shape.speed_follows = shape.passes_computed || joint.choice.made_by_program;
+  shape.speed_follows = joint.choice.made_by_program;
   return shape;
 }
 
@@ -140,10 +139,15 @@ PassInputs<Sourced> pass_inputs(const RateBook& book, const PassGroup& group) {
 }  // namespace
 
 Row<Sourced> gather_row(const RateBook& book, const Job& job, const Joint& joint) {
-  Row<Sourced> row{shape_of(book, joint), joint_inputs(book, job, joint), {}, {}};
+  Row<Sourced> row{shape_of(book, joint),    joint_inputs(book, job, joint), {}, {},
+                   gouge_shape(book, joint), gouge_inputs(book, joint)};
   for (const PassGroup& group : joint.passes) {
     row.pass_shapes.push_back(pass_shape(book, book.procedures[group.procedure], process_of(book, group)));
+    row.pass_shapes.back().metal = metal_shape(book, joint, group);
+    row.pass_shapes.back().wear = wear_lives(book, group);
     row.passes.push_back(pass_inputs(book, group));
+    row.passes.back().metal = metal_inputs(book, joint, group);
+    row.passes.back().wear_parts = wear_parts(book, group);
   }
   return row;
 }

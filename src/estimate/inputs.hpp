@@ -4,6 +4,7 @@
 #pragma once
 
 #include "estimate/labour_inputs.hpp"
+#include "estimate/pass_inputs.hpp"
 #include "estimate/weld_inputs.hpp"
 
 namespace seambook {
@@ -41,17 +42,20 @@ struct PassInputs {
   MoneyPerVolume<N> gas_price;
   MoneyPerEnergy<N> electricity;
   PassLabourInputs<N> labour;
+  MetalInputs<N> metal;
+  std::vector<WearPartInputs<N>> wear_parts;  // parallel to PassShape::wear
 };
 
 /// Which formulas a joint and its pass groups ask for; decided when the job was resolved.
 struct PassShape {
   bool filler = false, wire = false, area_given = false, beam = false, loaded_rate = true, gas = false;
+  MetalShape metal;
+  std::vector<WearLife> wear;
 };
 struct JointShape {
   WeldKind weld = WeldKind::fillet;
   bool tube = false, intermittent = false, from_throat = false, width_given = false;
-  bool speed_follows = false;    // from deposition; else the procedure's travel speed stands
-  bool passes_computed = false;  // then there is one group
+  bool speed_follows = false;  // from deposition, in all groups; else only where the passes are computed
   WeldShape sizes;
   LabourShape labour;
 };
@@ -62,6 +66,8 @@ struct Row {
   JointInputs<N> joint;
   std::vector<PassShape> pass_shapes;
   std::vector<PassInputs<N>> passes;  // parallel to pass_shapes
+  GougeShape gouge_shape;
+  GougeInputs<N> gouge;
 };
 
 /// Calls f(figure, a.member, b.member) for every input of a joint.
@@ -103,13 +109,20 @@ void each_pass_input(A& a, B& b, F f) {
 /// The row as numbers of type N. With Traced, `tape` records each input; pass group g is row g of the labels.
 template <class N>
 Row<N> lift_row(const Row<Sourced>& from, Tape* tape = nullptr) {
-  Row<N> to{from.shape, {}, from.pass_shapes, std::vector<PassInputs<N>>(from.passes.size())};
+  Row<N> to{from.shape, {}, from.pass_shapes, std::vector<PassInputs<N>>(from.passes.size()), from.gouge_shape, {}};
   each_joint_input(from.joint, to.joint,
                    [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, tape); });
+  each_gouge_input(from.gouge, to.gouge,
+                   [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, tape); });
   for (std::size_t g = 0; g < from.passes.size(); ++g) {
-    each_pass_input(from.passes[g], to.passes[g], [&](const Figure& figure, const auto& a, auto& b) {
+    const auto up = [&](const Figure& figure, const auto& a, auto& b) {
       b = lift<N>(a, figure, static_cast<std::uint32_t>(g), tape);
-    });
+    };
+    each_pass_input(from.passes[g], to.passes[g], up);
+    each_metal_input(from.passes[g].metal, to.passes[g].metal, up);
+    to.passes[g].wear_parts.resize(from.passes[g].wear_parts.size());
+    for (std::size_t p = 0; p < from.passes[g].wear_parts.size(); ++p)
+      each_wear_part_input(from.passes[g].wear_parts[p], to.passes[g].wear_parts[p], up);
   }
   return to;
 }

@@ -27,7 +27,7 @@ struct JointLabour {
 template <class N>
 struct PassLabour {
   Ratio<N> starts;
-  Time<N> start, interpass, attended, floor;
+  Time<N> start, interpass, electrode_change, gouge, attended, floor;
 };
 
 template <class N>
@@ -65,7 +65,7 @@ PassLabour<N> pass_labour(const PassLabourInputs<N>& in, const LabourDrivers<N>&
 template <class N>
 void floor_times(const LabourShape& shape, const LabourInputs<N>& in, const JointLabour<N>& whole, Time<N> arc,
                  std::uint32_t g, PassLabour<N>& out) {
-  Time<N> attended = arc + out.start + out.interpass;
+  Time<N> attended = arc + out.start + out.interpass + out.electrode_change + out.gouge;
   if (g == 0) attended = whole.fit_up + whole.tack + attended + whole.finish;
   if (g == 0 && shape.fit_up_extra) attended = attended + whole.fit_up_extra;
   if (g == 0 && shape.purge) attended = attended + whole.purge;

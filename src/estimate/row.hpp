@@ -2,18 +2,17 @@
 // All figures are for one piece of the job: counts of joints and weldments are in them.
 #pragma once
 
-#include "estimate/labour_figures.hpp"
+#include "estimate/consumption_figures.hpp"
 #include "estimate/line_figures.hpp"
-#include "estimate/pass_figures.hpp"
 #include "estimate/section_figures.hpp"
-#include "trade/consumption.hpp"
+#include "trade/gouge.hpp"
 
 namespace seambook {
 
 /// Figures of a joint as a whole.
 template <class N>
 struct JointFigures : LineFigures<N> {
-  Area<N> section;
+  Area<N> section, gouged, laid;  // as drawn, gouged from the back, both together
   JointLabour<N> labour;
 };
 
@@ -30,10 +29,33 @@ LabourDrivers<N> drivers_of(const JointFigures<N>& joint) {
 
 template <class N>
 JointFigures<N> joint_figures(const JointShape& shape, const JointInputs<N>& in) {
-  JointFigures<N> out{line_figures(shape, in), {}, {}};
+  JointFigures<N> out{line_figures(shape, in), {}, {}, {}, {}};
   out.section = name(section_of(shape, in), fig::section);
   out.labour = joint_labour(shape.labour, in.labour, drivers_of(out));
   return out;
+}
+
+/// Section gouged from the back, and what has to be laid with it.
+template <class N>
+void gouge_root(const Row<N>& row, JointFigures<N>& out) {
+  out.laid = out.section;
+  if (!row.gouge_shape.gouged) return;
+  out.gouged = name(gouged_section(row.gouge.depth, row.gouge.width), fig::gouged);
+  out.laid = name(out.section + out.gouged, fig::section_laid);
+}
+
+/// Labour of group g: its elements, and where they arise electrode changes and the gouging.
+template <class N>
+PassLabour<N> labour_of_group(const Row<N>& row, const JointFigures<N>& whole, std::uint32_t g,
+                              const PassFigures<N>& out) {
+  const bool last = g + 1 == row.passes.size();
+  PassLabour<N> labour = pass_labour(row.passes[g].labour, drivers_of(whole), out.passes, last, g);
+  if (row.pass_shapes[g].metal.changes)
+    labour.electrode_change = name(out.pieces * row.passes[g].metal.electrode_change, fig::change_min, g);
+  if (row.gouge_shape.gouged && row.gouge_shape.group == g)
+    labour.gouge = name(whole.weld_length * row.gouge.pace, fig::gouge_min, g);
+  floor_times(row.shape.labour, row.joint.labour, whole.labour, out.arc, g, labour);
+  return labour;
 }
 
 template <class N>
@@ -43,13 +65,11 @@ void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const 
   out.labour_cost = name(out.labour.floor * labour, fig::labour_cost, g);
   Money<N> cost = out.labour_cost;
   if (shape.filler) {
-    out.deposit = name(deposit_mass(out.section, whole.weld_length, row.joint.density), fig::deposit, g);
-    out.filler = name(filler_mass(out.deposit, in.deposition_efficiency), fig::filler, g);
-    out.filler_cost = name(out.filler * in.filler_price, fig::filler_cost, g);
     out.difference_cost = name(
         (out.arc_by_deposition - out.arc) * (number<N>(1) + row.joint.labour.personal) * (labour + in.equipment_rate),
         fig::difference_cost, g);
     cost = cost + out.filler_cost;
+    if (shape.metal.flux) cost = cost + out.flux_cost;
   }
   Money<N> gas_cost{};
   if (shape.gas) {
@@ -69,7 +89,7 @@ void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const 
                       : arc_electricity(in.voltage, in.current, in.source_efficiency, in.auxiliary_power, out.arc),
            fig::energy, g);
   out.power_cost = name(out.energy * in.electricity, fig::power_cost, g);
-  out.wear_cost = name(out.arc * in.wear_rate, fig::wear_cost, g);
+  out.wear_cost = name(wear_of(row, whole.weld_length, g, out), fig::wear_cost, g);
   out.equipment_cost = name(out.labour.floor * in.equipment_rate, fig::equipment_cost, g);
   out.cost = name(cost + out.power_cost + out.wear_cost + out.equipment_cost, fig::joint_cost, g);
 }
@@ -77,13 +97,13 @@ void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const 
 template <class N>
 RowFigures<N> row_figures(const Row<N>& row) {
   RowFigures<N> out{joint_figures(row.shape, row.joint), std::vector<PassFigures<N>>(row.passes.size())};
-  share_section(row, out.joint.section, out.passes);
+  gouge_root(row, out.joint);
+  share_section(row, out.joint.laid, out.joint.gouged, out.passes);
   for (std::size_t i = 0; i < row.passes.size(); ++i) {
     const auto g = static_cast<std::uint32_t>(i);
-    weld_passes(row.shape, out.joint.weld_length, row.pass_shapes[i], row.passes[i], g, out.passes[i]);
-    out.passes[i].labour =
-        pass_labour(row.passes[i].labour, drivers_of(out.joint), out.passes[i].passes, i + 1 == row.passes.size(), g);
-    floor_times(row.shape.labour, row.joint.labour, out.joint.labour, out.passes[i].arc, g, out.passes[i].labour);
+    weld_passes(row, out.joint.weld_length, g, out.passes[i]);
+    filler_used(row, out.joint.weld_length, g, out.passes[i]);
+    out.passes[i].labour = labour_of_group(row, out.joint, g, out.passes[i]);
     materials_and_money(row, out.joint, row.pass_shapes[i], row.passes[i], g, out.passes[i]);
   }
   return out;

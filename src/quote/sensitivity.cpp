@@ -39,6 +39,7 @@ void sweep_joint(const RateBook& book, const Job& job, const Joint& joint, const
     seed(seeds, group.labour_cost.si, weight(weights.each, CostKind::labour));
     seed(seeds, group.equipment_cost.si, weight(weights.each, CostKind::equipment));
     seed(seeds, group.filler_cost.si, weight(weights.each, CostKind::filler));
+    seed(seeds, group.flux_cost.si, weight(weights.each, CostKind::filler));
     seed(seeds, group.gas_cost.si, weight(weights.each, CostKind::gas));
     seed(seeds, group.power_cost.si, weight(weights.each, CostKind::power));
     seed(seeds, group.wear_cost.si, weight(weights.each, CostKind::wear));

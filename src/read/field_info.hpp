@@ -21,6 +21,7 @@ enum class Shape : std::uint8_t {
   counts,             // a list of whole numbers, or one
   count_or_list,      // a whole number, or a list of sections
   flag,               // true or false
+  flag_or_section,    // true or false, or a map with the keys of `inside`
   date,               // 2026-05-18
   amount_or_section,  // `amount`, or `section`
   section,            // a map with the keys of `inside`

@@ -41,6 +41,10 @@ struct ShapeOf<std::optional<Basis>> {
   static constexpr FieldInfo info{.choices = basis_words};
 };
 template <>
+struct ShapeOf<std::optional<PassRole>> {
+  static constexpr FieldInfo info{.choices = pass_roles};
+};
+template <>
 struct ShapeOf<BoughtKind> {
   static constexpr FieldInfo info{.choices = bought_kinds};
 };

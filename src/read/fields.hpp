@@ -31,6 +31,7 @@ std::vector<FieldInfo> infos_of() {
 }
 
 inline constexpr std::string_view bought_kinds[] = {"base_metal", "cutting", "outside", "other"};  // as BoughtKind
+inline constexpr std::string_view pass_roles[] = {"root", "fill", "cap", "back"};                  // as PassRole
 inline constexpr std::string_view basis_words[] = {"published", "common practice", "assumption"};  // as Basis
 
 void read_into(Reading&, Value, const FieldInfo&, Word&);
@@ -39,6 +40,7 @@ void read_into(Reading&, Value, const FieldInfo&, std::optional<Whole>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Flag>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<WrittenDate>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Basis>&);
+void read_into(Reading&, Value, const FieldInfo&, std::optional<PassRole>&);
 void read_into(Reading&, Value, const FieldInfo&, BoughtKind&);
 void read_into(Reading&, Value, const FieldInfo&, std::vector<Word>&);
 void read_into(Reading&, Value, const FieldInfo&, std::vector<Whole>&);

@@ -46,9 +46,25 @@ constexpr auto bought_table = std::to_array<Field<BoughtText>>({
      }},
 });
 
+void read_backgouge(Reading& reading, Value value, const FieldInfo& info, JointText& joint) {
+  if (value.kind() == Kind::list) return refuse_kind(reading, value, info);
+  if (value.kind() == Kind::map) {
+    if (expect_kind(reading, value, info, Kind::map)) read_fields(reading, value, joint.backgouge.emplace());
+    return;
+  }
+  if (const std::optional<Flag> flag = flag_at(reading, value, info))
+    joint.backgouge = BackgougeText{flag->place, flag->value, {}, {}};
+}
+
+constexpr auto backgouge_table = std::to_array<Field<BackgougeText>>({
+    field<&BackgougeText::depth>("depth", "of the groove, from the rate book when left out: 4 mm"),
+    field<&BackgougeText::width>("width", "of the groove, from the rate book when left out: 8 mm"),
+});
+
 constexpr auto pass_table = std::to_array<Field<PassText>>({
     required(field<&PassText::procedure>("procedure", "name of a procedure in the rate book")),
-    field<&PassText::count>("count", "how many passes; computed from the section when left out: 2"),
+    field<&PassText::role>("role", "root, fill, cap or back; fill when left out"),
+    field<&PassText::count>("count", "how many passes; of a fill, computed from what is left when left out: 2"),
 });
 
 constexpr auto excess_table = std::to_array<Field<ExcessText>>({
@@ -87,6 +103,11 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
     field<&JointText::after>("after", "joints that must be welded before: P02, or [P02, P03]"),
     field<&JointText::alternatives>("alternatives", "procedures to compare with: ST-SH, or [ST-SH, SG-F3]"),
     field<&JointText::purge>("purge", "whether the back is purged: true or false"),
+    {{.key = "backgouge",
+      .about = "whether the root is gouged from the back: true, or {depth: 4 mm, width: 8 mm}",
+      .shape = Shape::flag_or_section,
+      .inside = infos_of<BackgougeText>},
+     read_backgouge},
     field<&JointText::access>("access", "attended minutes multiplied by this where the welder has little room: 120 %"),
 });
 
@@ -143,6 +164,10 @@ std::span<const Field<BoughtText>> fields<BoughtText>() {
 template <>
 std::span<const Field<PassText>> fields<PassText>() {
   return pass_table;
+}
+template <>
+std::span<const Field<BackgougeText>> fields<BackgougeText>() {
+  return backgouge_table;
 }
 template <>
 std::span<const Field<ExcessText>> fields<ExcessText>() {

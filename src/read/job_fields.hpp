@@ -10,6 +10,8 @@ std::span<const Field<BoughtText>> fields<BoughtText>();
 template <>
 std::span<const Field<PassText>> fields<PassText>();
 template <>
+std::span<const Field<BackgougeText>> fields<BackgougeText>();
+template <>
 std::span<const Field<ExcessText>> fields<ExcessText>();
 template <>
 std::span<const Field<JointText>> fields<JointText>();

@@ -10,6 +10,8 @@ namespace seambook {
 /// How a cost scales with the quantity ordered: for every piece, for every lot, once whatever the quantity.
 enum class Scaling : std::uint8_t { each, per_lot, once };
 enum class BoughtKind : std::uint8_t { base_metal, cutting, outside, other };
+/// What a group of passes is for.
+enum class PassRole : std::uint8_t { root, fill, cap, back };
 
 /// `{what: laser-cut plates, kind: base_metal, price: 38 EUR each}`; a bare `38 EUR each` is base metal.
 struct BoughtText {
@@ -20,11 +22,19 @@ struct BoughtText {
   Scaling scaling = Scaling::each;
 };
 
-/// One group of passes by one procedure: `{procedure: NAME, count: 2}`.
+/// One group of passes by one procedure: `{procedure: NAME, role: root, count: 2}`.
 struct PassText {
   Place place;
   Word procedure;
+  std::optional<PassRole> role;
   std::optional<Whole> count;
+};
+
+/// `true`, or the groove that is gouged: `{depth: 4 mm, width: 8 mm}`.
+struct BackgougeText {
+  Place place;
+  bool wanted = true;
+  Maybe<dim::length> depth, width;
 };
 
 /// What may be said for a joint, a weldment (for all its joints) or a job (for all its weldments); the nearest wins.
@@ -48,6 +58,7 @@ struct JointText {
   std::vector<Word> after;
   std::vector<Word> alternatives;  // procedures it could be welded by instead
   std::optional<Flag> purge;
+  std::optional<BackgougeText> backgouge;
   JointDefaults defaults;
 };
 

@@ -55,6 +55,14 @@ std::span<const Field<ScenarioText>> fields<ScenarioText>();
 template <>
 std::span<const Field<InvestmentText>> fields<InvestmentText>();
 template <>
+std::span<const Field<PassLimitText>> fields<PassLimitText>();
+template <>
+std::span<const Field<GougingText>> fields<GougingText>();
+template <>
+std::span<const Field<FluxText>> fields<FluxText>();
+template <>
+std::span<const Field<WearPartText>> fields<WearPartText>();
+template <>
 std::span<const Field<RateText>> fields<RateText>();
 
 /// Every entry says what it rests on.

@@ -23,6 +23,10 @@ constexpr auto filler_own = std::to_array({
     required(field<&FillerText::density>("density", "of the metal: 7.85 g/cm3")),
     required(or_zero(field<&FillerText::price>("price", "what the shop pays: 2.60 EUR/kg"))),
     field<&FillerText::pack>("pack", "mass of one spool or box: 15 kg"),
+    field<&FillerText::length>("length", "of one covered electrode: 350 mm"),
+    field<&FillerText::stub>("stub", "thrown away of each covered electrode: 50 mm"),
+    field<&FillerText::piece_mass>("piece_mass", "of one electrode or rod, covering included: 33 g"),
+    field<&FillerText::linear_mass>("linear_mass", "of a metre of tubular wire: 7.6 g/m"),
 });
 constexpr auto filler_table = joined(filler_own, evidence_fields<&FillerText::evidence>());
 

@@ -4,6 +4,7 @@
 #include <span>
 
 #include "read/check_text.hpp"
+#include "read/consumables_text.hpp"
 
 namespace seambook {
 
@@ -52,6 +53,7 @@ struct ProcessText {
   Maybe<dim::pace> fit_up_extra;  // beyond the usual fit-up: close gaps, clamps
   Maybe<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
   Maybe<dim::power> auxiliary_power;     // extraction, chiller, while the arc or beam is on
+  Maybe<dim::time> electrode_change;     // stub out, next electrode in
   Maybe<dim::money_per_time> wear;       // per arc or beam hour
   Maybe<dim::money_per_time> equipment;  // per hour the station is occupied
   Evidence evidence;
@@ -74,6 +76,9 @@ struct FillerText {
   Maybe<dim::density> density;
   Maybe<dim::money_per_mass> price;
   Maybe<dim::mass> pack;
+  Maybe<dim::length> length, stub;      // covered electrodes: of one, and what is thrown away of it
+  Maybe<dim::mass> piece_mass;          // of one electrode or rod
+  Maybe<dim::linear_mass> linear_mass;  // tubular wires: of a metre
   Evidence evidence;
 };
 
@@ -111,7 +116,7 @@ struct PreparationText {
 
 struct ProcedureText {
   Place place;
-  std::optional<Word> name, process, filler, gas, polarity, transfer, oscillation;
+  std::optional<Word> name, process, filler, gas, flux, polarity, transfer, oscillation;
   std::vector<Word> welds, positions, groups;
   Maybe<dim::length> size;                     // fillets: the leg it is set for; grooves and seams: the thickness
   std::optional<Span<dim::length>> thickness;  // of the thinner member it may be used on
@@ -120,7 +125,8 @@ struct ProcedureText {
   Maybe<dim::voltage> voltage;
   Maybe<dim::speed> wire_feed, travel_speed;
   std::optional<Span<dim::speed>> travel_range;
-  Maybe<dim::area> area_per_pass;  // what one pass lays; from wire feed and travel speed when not stated
+  Maybe<dim::mass_rate> deposition_rate;  // weld metal laid in an hour of arc time, in place of the wire feed
+  Maybe<dim::area> area_per_pass;         // what one pass lays; from wire feed and travel speed when not stated
   Maybe<dim::power> beam_power;
   Maybe<dim::length> scan_width, focus;
   Evidence evidence;
@@ -210,12 +216,16 @@ struct RateText {
   std::vector<RangeCheckText> range_checks;
   std::vector<CombinationCheckText> combination_checks;
   std::vector<LaserCheckText> laser_checks;
+  std::optional<GougingText> gouging;
   std::vector<LabourText> labour;
   std::vector<HandlingText> handling;
   std::vector<ProcessText> processes;
   std::vector<BaseMetalText> base_metals;
   std::vector<FillerText> fillers;
   std::vector<GasText> gases;
+  std::vector<FluxText> fluxes;
+  std::vector<WearPartText> wear_parts;
+  std::vector<PassLimitText> pass_limits;
   std::vector<FinishText> finishes;
   std::vector<PreparationText> preparations;
   std::vector<ProcedureText> procedures;

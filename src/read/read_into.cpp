@@ -39,6 +39,10 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::option
   if (const std::optional<std::size_t> at = choice_at(reading, value, info)) into = static_cast<Basis>(*at);
 }
 
+void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<PassRole>& into) {
+  if (const std::optional<std::size_t> at = choice_at(reading, value, info)) into = static_cast<PassRole>(*at);
+}
+
 void read_into(Reading& reading, Value value, const FieldInfo& info, BoughtKind& into) {
   if (const std::optional<std::size_t> at = choice_at(reading, value, info)) into = static_cast<BoughtKind>(*at);
 }

@@ -28,6 +28,8 @@ std::string kind_wanted(const FieldInfo& info) {
       return "a whole number or a list of maps";
     case Shape::flag:
       return "true or false";
+    case Shape::flag_or_section:
+      return "true, false or a map of keys";
     case Shape::date:
       return "a date";
     case Shape::amount_or_section:

@@ -44,7 +44,7 @@ CostSums cost_sums(const JointPages& joints, const WeldmentPage& weldments, cons
   for (auto* of : {&sums.each, &sums.lot, &sums.once}) of->fill("0");
   set(sums.each, CostKind::labour, {joint(fig::labour_cost), weldment(fig::weldment_labour)});
   set(sums.each, CostKind::equipment, {joint(fig::equipment_cost), weldment(fig::weldment_equipment)});
-  set(sums.each, CostKind::filler, {joint(fig::filler_cost)});
+  set(sums.each, CostKind::filler, {joint(fig::filler_cost), joint(fig::flux_cost)});
   set(sums.each, CostKind::gas, {joint(fig::gas_cost)});
   set(sums.each, CostKind::power, {joint(fig::power_cost)});
   set(sums.each, CostKind::wear, {joint(fig::wear_cost)});

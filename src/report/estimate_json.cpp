@@ -5,6 +5,7 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
+#include "report/material_totals.hpp"
 #include "report/piece_totals.hpp"
 
 namespace seambook {
@@ -58,6 +59,8 @@ KindMoney joint_cost(const Totals& t) {
 void add_figures(Json& json, const Totals& t, Time<> floor) {
   json["deposit_kg"] = in_unit(t.deposit.si, unit::kg);
   json["filler_kg"] = in_unit(t.filler.si, unit::kg);
+  json["electrodes"] = count(t.pieces);
+  json["flux_kg"] = in_unit(t.flux.si, unit::kg);
   json["arc_min"] = in_unit(t.arc.si, unit::min);
   json["floor_min"] = in_unit(floor.si, unit::min);
   json["wait_min"] = 0;
@@ -80,6 +83,8 @@ Json joint_json(const RateBook& book, const Job& job, const Estimate& estimate, 
   json["passes"] = count(totals.passes);
   json["procedures"] = Json::array();
   for (const PassGroup& group : joint.passes) json["procedures"].push_back(book.procedures[group.procedure].name);
+  json["roles"] = Json::array();
+  for (const PassGroup& group : joint.passes) json["roles"].push_back(role_word(group.role));
   add_figures(json, totals, totals.floor);
   json["cost"] = cost_json(joint_cost(totals));
   return json;
@@ -110,6 +115,23 @@ Json arc_by_process(const RateBook& book, const Job& job, const Estimate& estima
   return json;
 }
 
+template <Dim D>
+Json by_name(const std::map<std::string, Quantity<D>>& amounts, const Unit& unit) {
+  Json json = Json::object();
+  for (const auto& [name, amount] : amounts) json[name] = in_unit(amount.si, unit);
+  return json;
+}
+
+Json materials_json(const RateBook& book, const Job& job, const Estimate& estimate) {
+  const MaterialTotals totals = material_totals(book, job, estimate);
+  Json json;
+  json["fillers_kg"] = by_name(totals.fillers, unit::kg);
+  json["fluxes_kg"] = by_name(totals.fluxes, unit::kg);
+  json["gases_l"] = by_name(totals.gases, unit::l);
+  json["purge_gases_l"] = by_name(totals.purge_gases, unit::l);
+  return json;
+}
+
 Json totals_json(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote) {
   const PieceTotals totals = piece_totals(job, estimate, quote);
   Json json;
@@ -117,6 +139,7 @@ Json totals_json(const RateBook& book, const Job& job, const Estimate& estimate,
   json["passes"] = count(totals.welding.passes);
   add_figures(json, totals.welding, totals.floor);
   json["arc_min_by_process"] = arc_by_process(book, job, estimate);
+  json["materials"] = materials_json(book, job, estimate);
   json["setup_min"] = in_unit(quote.setup_time.si, unit::min);
   json["cost"] = cost_json(totals.cost);
   json["cost_lot"] = cost_json(plain_money(quote.inputs.lot));

@@ -60,6 +60,7 @@ std::string explain_joint(const ExplainedJob& e, std::size_t index) {
   std::string procedures;
   for (const PassGroup& group : joint.passes) {
     procedures += (procedures.empty() ? "procedure " : ", then ") + e.book.procedures[group.procedure].name;
+    if (joint.passes.size() > 1) procedures += fmt::format(" ({})", role_word(group.role));
   }
   std::string out = printable_line(fmt::format("joint {}/{}: {}, position {}, {}", e.job.weldments[joint.weldment].name,
                                                joint.id, weld_in_words(joint),

@@ -9,6 +9,7 @@ namespace seambook {
 namespace {
 
 constexpr std::size_t page_count = 4;
+constexpr std::uint16_t role_column = 5;  // of the passes page
 
 std::vector<const Figure*> columns_of(std::size_t page) {
   switch (page) {
@@ -22,7 +23,7 @@ std::vector<const Figure*> columns_of(std::size_t page) {
               &fig::back_width,    &fig::back_height, &fig::diameter,     &fig::width,
               &fig::slot,          &fig::layers,      &fig::layer_height, &fig::branch_on,
               &fig::branch_angle,  &fig::side,        &fig::side_second,  &fig::corner_radius,
-              &fig::access,        &fig::given_passes};
+              &fig::gouge_depth,   &fig::gouge_width, &fig::access,       &fig::given_passes};
     case 1:
       return {&fig::elements_on_line,
               &fig::elements_second,
@@ -33,7 +34,10 @@ std::vector<const Figure*> columns_of(std::size_t page) {
               &fig::arc_depth,
               &fig::cut_depth,
               &fig::section,
+              &fig::gouged,
+              &fig::section_laid,
               &fig::volume_rate,
+              &fig::lays,
               &fig::group_section,
               &fig::passes,
               &fig::travel,
@@ -43,13 +47,25 @@ std::vector<const Figure*> columns_of(std::size_t page) {
               &fig::difference_cost,
               &fig::heat_input};
     case 2:
-      return {&fig::fit_up_min, &fig::fit_up_extra_min, &fig::tacks,         &fig::tack_min,
-              &fig::starts,     &fig::start_min,        &fig::interpass_min, &fig::finish_min,
+      return {&fig::fit_up_min, &fig::fit_up_extra_min, &fig::tacks,      &fig::tack_min,  &fig::starts,
+              &fig::start_min,  &fig::interpass_min,    &fig::change_min, &fig::gouge_min, &fig::finish_min,
               &fig::purge_min,  &fig::attended,         &fig::floor};
     default:
-      return {&fig::deposit,        &fig::filler,      &fig::gas,      &fig::purge_gas,  &fig::energy,
-              &fig::labour_cost,    &fig::filler_cost, &fig::gas_cost, &fig::power_cost, &fig::wear_cost,
-              &fig::equipment_cost, &fig::joint_cost};
+      return {&fig::deposit,   &fig::filler,     &fig::pieces,      &fig::flux,           &fig::gas,
+              &fig::purge_gas, &fig::energy,     &fig::labour_cost, &fig::filler_cost,    &fig::flux_cost,
+              &fig::gas_cost,  &fig::power_cost, &fig::wear_cost,   &fig::equipment_cost, &fig::joint_cost};
+  }
+}
+
+/// Columns of words that a page has besides.
+std::vector<const char*> words_of(std::size_t page) {
+  switch (page) {
+    case 1:
+      return {"role"};
+    case 3:
+      return {"filler", "gas", "flux", "gas behind the weld"};
+    default:
+      return {};
   }
 }
 
@@ -58,20 +74,39 @@ constexpr std::array<const char*, page_count> titles = {"Joints: what the job sa
                                                         "Labour: floor time by element", "Materials and cost by joint"};
 
 bool adds_up(const Figure* figure) {
-  static const std::set<const Figure*> sums = {&fig::joints_made,   &fig::weld_elements,
-                                               &fig::weld_length,   &fig::unwelded,
-                                               &fig::arc,           &fig::arc_by_deposition,
-                                               &fig::fit_up_min,    &fig::fit_up_extra_min,
-                                               &fig::tacks,         &fig::tack_min,
-                                               &fig::starts,        &fig::start_min,
-                                               &fig::interpass_min, &fig::finish_min,
-                                               &fig::purge_min,     &fig::attended,
-                                               &fig::floor,         &fig::deposit,
-                                               &fig::filler,        &fig::gas,
-                                               &fig::purge_gas,     &fig::energy,
-                                               &fig::labour_cost,   &fig::filler_cost,
-                                               &fig::gas_cost,      &fig::power_cost,
-                                               &fig::wear_cost,     &fig::equipment_cost,
+  static const std::set<const Figure*> sums = {&fig::joints_made,
+                                               &fig::weld_elements,
+                                               &fig::weld_length,
+                                               &fig::unwelded,
+                                               &fig::arc,
+                                               &fig::arc_by_deposition,
+                                               &fig::fit_up_min,
+                                               &fig::fit_up_extra_min,
+                                               &fig::tacks,
+                                               &fig::tack_min,
+                                               &fig::starts,
+                                               &fig::start_min,
+                                               &fig::interpass_min,
+                                               &fig::finish_min,
+                                               &fig::purge_min,
+                                               &fig::attended,
+                                               &fig::floor,
+                                               &fig::deposit,
+                                               &fig::filler,
+                                               &fig::pieces,
+                                               &fig::flux,
+                                               &fig::change_min,
+                                               &fig::gouge_min,
+                                               &fig::gas,
+                                               &fig::purge_gas,
+                                               &fig::energy,
+                                               &fig::labour_cost,
+                                               &fig::filler_cost,
+                                               &fig::flux_cost,
+                                               &fig::gas_cost,
+                                               &fig::power_cost,
+                                               &fig::wear_cost,
+                                               &fig::equipment_cost,
                                                &fig::joint_cost};
   return sums.contains(figure);
 }
@@ -100,6 +135,10 @@ void lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPa
     for (const char* words : {"weldment", "joint", "weld", "procedure", "process"})
       put(sheet, heading_row, column++, words, Look::heading);
     sheet.column_widths = {16, 8, 24, 11, 8};
+    for (const char* words : words_of(p)) {
+      put(sheet, heading_row, column++, words, Look::heading);
+      sheet.column_widths.push_back(10);
+    }
     for (const Figure* figure : columns_of(p)) {
       if (!found.contains(figure)) continue;
       pages.table.columns[figure] = {sheet.name, column};
@@ -124,6 +163,15 @@ void put_names(const RateBook& book, const Job& job, const Joint& joint, JointPa
       put(sheet, row + g, 3, procedure.name);
       put(sheet, row + g, 4, process_word(book.processes[procedure.process].number, book.terms));
     }
+  }
+  for (std::uint32_t g = 0; g < joint.passes.size(); ++g) {
+    const Procedure& procedure = book.procedures[joint.passes[g].procedure];
+    put(pages.sheets[1], row + g, role_column, std::string(role_word(joint.passes[g].role)));
+    Sheet& materials = pages.sheets[3];
+    if (procedure.filler) put(materials, row + g, material_words::filler, book.fillers[*procedure.filler].name);
+    if (procedure.gas) put(materials, row + g, material_words::gas, book.gases[*procedure.gas].name);
+    if (procedure.flux) put(materials, row + g, material_words::flux, book.fluxes[*procedure.flux].name);
+    if (joint.purge) put(materials, row + g, material_words::purge_gas, book.gases[*book.allowances.purge_gas].name);
   }
 }
 

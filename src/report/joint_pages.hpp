@@ -17,6 +17,11 @@ struct JointPages {
   std::vector<Sheet> sheets;   // joints, passes, labour, materials
 };
 
+/// Columns of words on the materials page.
+namespace material_words {
+inline constexpr std::uint16_t filler = 5, gas = 6, flux = 7, purge_gas = 8;
+}
+
 /// Whether the rows add up: not where a joint stands once for every way to weld it.
 enum class Rows : std::uint8_t { add_up, stand_beside };
 JointPages joint_pages(const RateBook&, const Job&, const SharedCells&, Rows = Rows::add_up);

@@ -4,6 +4,7 @@
 
 #include "report/cost_page.hpp"
 #include "report/customer_page.hpp"
+#include "report/material_totals.hpp"
 #include "report/notes_page.hpp"
 #include "report/rates_page.hpp"
 
@@ -27,6 +28,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   const std::vector<SourceId> used = used_sources(book, job, quote.setups);
   const SharedCells shared = shared_cells(book, job, used);
   JointPages joints = joint_pages(book, job, shared);
+  put_material_totals(book, job, estimate, joints);
   WeldmentPage weldments = weldment_page(book, job, shared);
   SequencePage sequence = sequence_page(book, job, work, quote, shared);
   CostPage cost = cost_page(book, job, estimate, quote, joints, weldments, sequence, shared);

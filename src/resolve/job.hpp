@@ -9,10 +9,12 @@
 
 namespace seambook {
 
-/// Passes by one procedure. Without a count they are computed from the section and the procedure's area per pass.
+/// Passes by one procedure. Without a count they are computed: those of a fill from what the others leave of the
+/// section, those of a back from what was gouged. A joint has at most one of each kind.
 struct PassGroup {
   std::size_t procedure = 0;
   std::optional<Known<dim::ratio>> count;
+  PassRole role = PassRole::fill;
 };
 
 /// How the procedure of a joint came about.
@@ -39,8 +41,9 @@ struct Joint {
   FillSizes fill;
   LineSizes path;
   bool purge = false;
-  std::vector<PassGroup> passes;          // at least one
-  std::vector<std::size_t> alternatives;  // procedures that the job names to compare with
+  Known<dim::length> gouge_depth, gouge_width;  // absent: the root is not gouged
+  std::vector<PassGroup> passes;                // at least one
+  std::vector<std::size_t> alternatives;        // procedures that the job names to compare with
   Choice choice;
 };
 

@@ -36,6 +36,25 @@ void take_named(JobDraft& draft, const JointText& text, const Word& name, Joint&
   joint.passes.push_back(group);
 }
 
+/// One pass where none are counted, but for a fill, and for a back that fills what was gouged.
+PassGroup listed_group(JobDraft& draft, const PassText& text, std::size_t procedure, const Joint& joint) {
+  PassGroup group{procedure, std::nullopt, text.role.value_or(PassRole::fill)};
+  const bool computed = group.role == PassRole::fill || (group.role == PassRole::back && given(joint.gouge_depth));
+  const bool lays = draft.book.procedures[procedure].filler.has_value();
+  if (text.count || !computed || !lays) group.count = count_or_one(draft, text.count, text.place);
+  return group;
+}
+
+void refuse_second_to_compute(JobDraft& draft, const PassText& text, const PassGroup& group, const Joint& joint) {
+  if (group.count) return;
+  for (const PassGroup& earlier : joint.passes) {
+    if (earlier.count || earlier.role != group.role) continue;
+    return draft.diagnostics.error(
+        text.place, fmt::format("the passes of two {} groups are left to be computed", role_word(group.role)),
+        fmt::format("state 'count' for every {} group but one", role_word(group.role)));
+  }
+}
+
 void take_listed(JobDraft& draft, const JointText& text, Joint& joint) {
   if (text.defaults.procedure)
     draft.diagnostics.error(text.defaults.procedure->place,
@@ -43,7 +62,10 @@ void take_listed(JobDraft& draft, const JointText& text, Joint& joint) {
   for (const PassText& pass : text.passes) {
     if (pass.procedure.text.empty()) continue;  // reading has refused it
     const auto procedure = find_in_book(draft, draft.book.procedures, &Procedure::name, pass.procedure, "procedure");
-    if (procedure) joint.passes.push_back({*procedure, count_or_one(draft, pass.count, pass.place)});
+    if (!procedure) continue;
+    const PassGroup group = listed_group(draft, pass, *procedure, joint);
+    refuse_second_to_compute(draft, pass, group, joint);
+    joint.passes.push_back(group);
   }
 }
 
@@ -86,7 +108,7 @@ void freeze_for_tacks(JobDraft& draft, const Joint& joint) {
 void refuse_nothing_to_lay(JobDraft& draft, const JointText& text, const Joint& joint) {
   const bool flat = joint.weld == WeldKind::square || joint.weld == WeldKind::edge;
   const bool cap = joint.excess_height.si.value > 0 && (!given(joint.excess_width) || joint.excess_width.si.value > 0);
-  if (!flat || cap || joint.gap.si.value > 0) return;
+  if (!flat || cap || joint.gap.si.value > 0 || given(joint.gouge_depth)) return;
   for (const PassGroup& pass : joint.passes) {
     const Procedure& procedure = draft.book.procedures[pass.procedure];
     if (!procedure.filler) continue;

@@ -42,6 +42,7 @@ Process resolve_one_process(RateEntry& entry, const ProcessText& text) {
   process.gas_loss = needed_within(entry, text.gas_loss, "gas loss", {1, no_high_end, false});
   process.thermal_efficiency = needed_within(entry, text.thermal_efficiency, "thermal efficiency", efficiency_limits);
   process.auxiliary_power = needed(entry, text.auxiliary_power, "auxiliary power", unit::kW);
+  process.electrode_change = known(entry, text.electrode_change, "electrode change", unit::min);
   process.wear = needed(entry, text.wear, "wear", unit::money_per_h);
   process.equipment = needed(entry, text.equipment, "equipment", unit::money_per_h);
   return process;

@@ -30,6 +30,10 @@ std::vector<Place> rate_entry_places(const RateText& text) {
   add_entry_places(places, text.base_metals);
   add_entry_places(places, text.fillers);
   add_entry_places(places, text.gases);
+  add_entry_places(places, text.fluxes);
+  add_entry_places(places, text.wear_parts);
+  add_entry_places(places, text.pass_limits);
+  add_entry_place(places, text.gouging);
   add_entry_places(places, text.finishes);
   add_entry_places(places, text.preparations);
   add_entry_places(places, text.procedures);
@@ -49,11 +53,15 @@ std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnos
   resolve_labour(draft, text);
   resolve_overhead(draft, text);
   resolve_gases(draft, text);
+  resolve_fluxes(draft, text);
   resolve_allowances(draft, text);
   resolve_handling(draft, text);
   resolve_processes(draft, text);
   resolve_base_metals(draft, text);
   resolve_fillers(draft, text);
+  resolve_wear_parts(draft, text);
+  resolve_pass_limits(draft, text);
+  resolve_gouging(draft, text);
   resolve_finishes(draft, text);
   resolve_prices(draft, text);
   resolve_checks(draft, text);

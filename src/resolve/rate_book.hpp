@@ -8,6 +8,7 @@
 #include "read/job_text.hpp"
 #include "read/rate_text.hpp"
 #include "resolve/checks.hpp"
+#include "resolve/consumables.hpp"
 #include "resolve/source.hpp"
 #include "resolve/weld_kinds.hpp"
 
@@ -48,6 +49,7 @@ struct Process {
   Known<dim::pace> interpass_cleaning, fit_up_extra;  // fit_up_extra absent: none
   Known<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
   Known<dim::power> auxiliary_power;
+  Known<dim::time> electrode_change;  // absent when none is charged
   Known<dim::money_per_time> wear, equipment;
 };
 
@@ -66,6 +68,9 @@ struct Filler {
   Known<dim::density> density;
   Known<dim::money_per_mass> price;
   std::optional<Mass<>> pack;
+  Known<dim::length> length, stub;      // covered electrodes; absent: the process' efficiency holds the stubs
+  Known<dim::mass> piece_mass;          // of one electrode or rod; absent: none are counted
+  Known<dim::linear_mass> linear_mass;  // of tubular wires; absent: taken as solid
 };
 
 struct Gas {
@@ -98,14 +103,15 @@ struct Procedure {
   std::vector<std::string> groups, positions;
   Known<dim::length> size;
   Length<> thickness_from, thickness_to;
-  std::optional<std::size_t> filler, gas;
+  std::optional<std::size_t> filler, gas, flux;
   Known<dim::flow> gas_flow;
   Known<dim::current> current;
   Known<dim::voltage> voltage;
   Known<dim::speed> wire_feed, travel_speed;  // wire feed absent for rods and without filler
   Known<dim::speed> travel_low, travel_high;
-  Known<dim::area> area_per_pass;  // absent: follows from wire feed, or there is no filler
-  Known<dim::power> beam_power;    // absent for arcs
+  Known<dim::mass_rate> deposition_rate;  // weld metal in arc time, in place of the wire feed
+  Known<dim::area> area_per_pass;         // absent: follows from wire feed or deposition rate, or there is no filler
+  Known<dim::power> beam_power;           // absent for arcs
   Known<dim::length> scan_width;
   std::string polarity, transfer;
   Place place;
@@ -187,6 +193,10 @@ struct RateBook {
   std::vector<BaseMetal> base_metals;
   std::vector<Filler> fillers;
   std::vector<Gas> gases;
+  std::vector<Flux> fluxes;
+  std::vector<WearPart> wear_parts;
+  std::vector<PassLimit> pass_limits;
+  std::optional<Gouging> gouging;  // absent: no joint can be gouged
   std::vector<Finish> finishes;
   std::vector<Preparation> preparations;
   std::vector<Procedure> procedures;
@@ -206,6 +216,7 @@ std::string position_code(std::string_view word, WeldKind);
 /// As the shop's terms print them: `GMAW` for 135, `2F` for PB of a fillet; the code itself where AWS has no word.
 std::string process_word(std::string_view number, Terms);
 std::string position_word(std::string_view code, WeldKind, Terms);
+std::string_view role_word(PassRole);  // `root`
 /// The group by ISO 14175 in a gas's designation: `M21` of `ISO 14175 - M21 (argon with ...)`; empty when there is none.
 std::string gas_group(std::string_view designation);
 /// True when `group` is `admitted` or a subgroup of it: 8.1 under 8.

@@ -13,6 +13,32 @@ FillerForm find_form(RateDraft& draft, const std::optional<Word>& word) {
   return find_filler_form(draft.diagnostics, *word).value_or(FillerForm::solid_wire);
 }
 
+/// What makes electrodes, rods and tubular wires more than a diameter.
+void resolve_pieces(RateEntry& entry, const FillerText& text, Filler& filler) {
+  Diagnostics& diagnostics = entry.draft.diagnostics;
+  const auto only_for = [&](const auto& written, bool applies, std::string_view key, std::string_view what) {
+    if (written && !applies)
+      diagnostics.error(written->place, fmt::format("'{}' does not apply to {}", key, entry.name),
+                        fmt::format("it is for {}", what));
+  };
+  const bool covered = filler.form == FillerForm::covered_electrode;
+  only_for(text.length, covered, "length", "covered electrodes");
+  only_for(text.stub, covered, "stub", "covered electrodes");
+  only_for(text.piece_mass, covered || filler.form == FillerForm::rod, "piece_mass", "covered electrodes and rods");
+  only_for(text.linear_mass, filler.form == FillerForm::cored_wire, "linear_mass", "cored wires");
+  if (text.length.has_value() != text.stub.has_value() && covered)
+    refuse_missing(entry, text.length ? "stub" : "length", "length and stub are stated together");
+  if (text.length && text.stub && text.stub->value >= text.length->value)
+    diagnostics.error(text.stub->place,
+                      fmt::format("the stub {} leaves nothing of {}", shown(text.stub->value, unit::mm),
+                                  shown(text.length->value, unit::mm)));
+  filler.length = known(entry, text.length, "length", unit::mm, Effect::frozen);
+  filler.stub = known(entry, text.stub, "stub", unit::mm);
+  set_limits(entry, filler.stub.si.source, {0, text.length ? text.length->value.si : 1, true, true});
+  filler.piece_mass = known(entry, text.piece_mass, "mass of one", unit::g);
+  filler.linear_mass = known(entry, text.linear_mass, "mass of a metre", unit::g_per_m);
+}
+
 }  // namespace
 
 void resolve_base_metals(RateDraft& draft, const RateText& text) {
@@ -45,6 +71,7 @@ void resolve_fillers(RateDraft& draft, const RateText& text) {
     filler.density = needed(entry, written.density, "density", unit::g_per_cm3);
     filler.price = needed(entry, written.price, "price", unit::money_per_kg);
     if (written.pack) filler.pack = written.pack->value;
+    resolve_pieces(entry, written, filler);
     draft.book.fillers.push_back(std::move(filler));
   }
 }

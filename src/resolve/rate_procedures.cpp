@@ -47,6 +47,23 @@ void resolve_travel(RateEntry& entry, const ProcedureText& text, Procedure& proc
   }
 }
 
+/// What tells how much is laid: one of wire feed and deposition rate, or the area of a pass.
+void check_deposition(RateEntry& entry, const ProcedureText& text, FillerForm form) {
+  Diagnostics& diagnostics = entry.draft.diagnostics;
+  const bool wire = form == FillerForm::solid_wire || form == FillerForm::cored_wire;
+  if (!wire && text.wire_feed)
+    diagnostics.error(text.wire_feed->place, fmt::format("{} has a wire feed, but its filler is no wire", entry.name));
+  if (text.deposition_rate && (text.wire_feed || text.area_per_pass))
+    diagnostics.error(text.deposition_rate->place,
+                      fmt::format("{} has a deposition rate and {}: choose one", entry.name,
+                                  text.wire_feed ? "a wire feed" : "an area per pass"));
+  if (text.wire_feed || text.area_per_pass || text.deposition_rate) return;
+  if (wire)
+    refuse_missing(entry, "wire feed, deposition rate or area per pass");
+  else
+    refuse_missing(entry, "area per pass or deposition rate", "rods and electrodes have no wire feed to tell it");
+}
+
 void resolve_filler_and_gas(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
   const RateBook& book = entry.draft.book;
   Diagnostics& diagnostics = entry.draft.diagnostics;
@@ -54,17 +71,25 @@ void resolve_filler_and_gas(RateEntry& entry, const ProcedureText& text, Procedu
     procedure.filler = find_name(diagnostics, book.fillers, &Filler::name, *text.filler, "filler");
   if (!says_none(text.gas)) procedure.gas = find_name(diagnostics, book.gases, &Gas::name, *text.gas, "gas");
   procedure.wire_feed = known(entry, text.wire_feed, "wire feed", unit::m_per_min);
+  procedure.deposition_rate = known(entry, text.deposition_rate, "deposition rate", unit::kg_per_h);
   procedure.area_per_pass = known(entry, text.area_per_pass, "area per pass", unit::mm2);
   procedure.gas_flow = known(entry, text.gas_flow, "gas flow", unit::l_per_min);
   if (procedure.gas && !text.gas_flow) refuse_missing(entry, "gas flow");
-  if (!procedure.filler) return;
-  const FillerForm form = book.fillers[*procedure.filler].form;
-  const bool wire = form == FillerForm::solid_wire || form == FillerForm::cored_wire;
-  if (wire && !text.wire_feed && !text.area_per_pass) refuse_missing(entry, "wire feed or area per pass");
-  if (!wire && text.wire_feed)
-    diagnostics.error(text.wire_feed->place, fmt::format("{} has a wire feed, but its filler is no wire", entry.name));
-  if (!wire && !text.area_per_pass)
-    refuse_missing(entry, "area per pass", "rods and electrodes have no wire feed to tell it");
+  if (procedure.filler) check_deposition(entry, text, book.fillers[*procedure.filler].form);
+}
+
+/// Submerged arcs burn under flux; its use is told by the flux itself.
+void resolve_flux(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
+  const RateBook& book = entry.draft.book;
+  const bool known_process = procedure.process < book.processes.size();
+  const std::string number = known_process ? book.processes[procedure.process].number : "";
+  const bool submerged = number.starts_with("12");
+  if (known_process && !submerged && text.flux)
+    return entry.draft.diagnostics.error(text.flux->place,
+                                         fmt::format("{} has a flux, but process {} welds without", entry.name, number),
+                                         "the flux of cored wires and coverings is part of the filler");
+  if (!says_none(text.flux))
+    procedure.flux = find_name(entry.draft.diagnostics, book.fluxes, &Flux::name, *text.flux, "flux");
 }
 
 void resolve_energy(RateEntry& entry, const ProcedureText& text, Procedure& procedure) {
@@ -105,6 +130,7 @@ void resolve_procedures(RateDraft& draft, const RateText& text) {
     resolve_range_of_use(entry, written, procedure);
     resolve_travel(entry, written, procedure);
     resolve_filler_and_gas(entry, written, procedure);
+    resolve_flux(entry, written, procedure);
     resolve_energy(entry, written, procedure);
     procedure.polarity = text_of(written.polarity);
     procedure.transfer = text_of(written.transfer);

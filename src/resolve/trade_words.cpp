@@ -74,6 +74,20 @@ std::string gas_group(std::string_view designation) {
   return std::string(designation.substr(from, end - from));
 }
 
+std::string_view role_word(PassRole role) {
+  switch (role) {
+    case PassRole::root:
+      return "root";
+    case PassRole::fill:
+      return "fill";
+    case PassRole::cap:
+      return "cap";
+    case PassRole::back:
+      break;
+  }
+  return "back";
+}
+
 bool group_admits(std::string_view admitted, std::string_view group) {
   if (!group.starts_with(admitted)) return false;
   return group.size() == admitted.size() || group[admitted.size()] == '.';

@@ -38,6 +38,25 @@ Quantity<dim::flow, N> deposition_volume_rate(Speed<N> wire_feed, Length<N> wire
   return wire_feed * wire_section(wire_diameter) * deposition_efficiency;
 }
 
+/// The same from a tubular wire, whose metre weighs less than a solid one's.
+template <class N>
+Quantity<dim::flow, N> tubular_volume_rate(Speed<N> wire_feed, Quantity<dim::linear_mass, N> metre,
+                                           Ratio<N> deposition_efficiency, Density<N> metal) {
+  return wire_feed * metre * deposition_efficiency / metal;
+}
+
+/// The same from a table of deposition rates: mass of weld metal in an hour of arc time.
+template <class N>
+Quantity<dim::flow, N> tabled_volume_rate(MassRate<N> deposition, Density<N> metal) {
+  return deposition / metal;
+}
+
+/// Section of an equal-leg fillet that one pass may lay at most.
+template <class N>
+Area<N> largest_fillet_pass(Length<N> leg) {
+  return leg * leg / 2;
+}
+
 /// What one pass lays at this travel speed.
 template <class N>
 Area<N> area_per_pass(Quantity<dim::flow, N> volume_rate, Speed<N> travel) {
@@ -54,6 +73,12 @@ Ratio<N> passes_for(Area<N> section, Area<N> largest) {
 template <class N>
 Speed<N> travel_for(Quantity<dim::flow, N> volume_rate, Area<N> pass, Speed<N> low, Speed<N> high) {
   return min(max(volume_rate / pass, low), high);
+}
+
+/// The same for a pass that may have nothing left to lay: it runs at the highest speed then.
+template <class N>
+Speed<N> travel_for_what_is_left(Quantity<dim::flow, N> volume_rate, Area<N> pass, Speed<N> low, Speed<N> high) {
+  return max(min(volume_rate / max(pass, volume_rate / high), high), low);
 }
 
 template <class N>

@@ -4,7 +4,7 @@
 
 #include <random>
 
-#include "estimate/row.hpp"
+#include "random_passes.hpp"
 
 namespace random_row {
 
@@ -176,8 +176,8 @@ inline Row<Sourced> any(Dice& dice) {
   row.pass_shapes.resize(groups);
   row.passes.resize(groups);
   for (std::size_t g = 0; g < groups; ++g) give_pass(dice, row.pass_shapes[g], row.passes[g]);
-  row.shape.passes_computed = groups == 1 && dice.one_in(2);
-  row.shape.speed_follows = row.shape.passes_computed || dice.one_in(3);
+  give_uses(dice, row);
+  row.shape.speed_follows = dice.one_in(3);
   return row;
 }
 
@@ -196,12 +196,15 @@ std::vector<Reading<N>> readings(const RowFigures<N>& row) {
   add(fig::joints_made, j.joints_made), add(fig::weld_elements, j.weld_elements), add(fig::tacks, j.labour.tacks);
   add(fig::section, j.section), add(fig::fit_up_min, j.labour.fit_up), add(fig::tack_min, j.labour.tack);
   add(fig::finish_min, j.labour.finish), add(fig::purge_min, j.labour.purge);
+  add(fig::gouged, j.gouged), add(fig::section_laid, j.laid);
   for (const PassFigures<N>& p : row.passes) {
     add(fig::group_section, p.section), add(fig::volume_rate, p.volume_rate), add(fig::passes, p.passes);
     add(fig::starts, p.labour.starts), add(fig::deposition_difference, p.deposition_difference),
         add(fig::travel, p.travel);
     add(fig::arc, p.arc), add(fig::arc_by_deposition, p.arc_by_deposition), add(fig::start_min, p.labour.start);
     add(fig::interpass_min, p.labour.interpass), add(fig::attended, p.labour.attended), add(fig::floor, p.labour.floor);
+    add(fig::lays, p.lays), add(fig::pieces, p.pieces), add(fig::flux, p.flux), add(fig::flux_cost, p.flux_cost);
+    add(fig::change_min, p.labour.electrode_change), add(fig::gouge_min, p.labour.gouge);
     add(fig::line_energy, p.line_energy), add(fig::heat_input, p.heat_input), add(fig::deposit, p.deposit);
     add(fig::filler, p.filler), add(fig::gas, p.gas), add(fig::purge_gas, p.purge_gas), add(fig::energy, p.energy);
     add(fig::labour_cost, p.labour_cost), add(fig::filler_cost, p.filler_cost), add(fig::gas_cost, p.gas_cost);

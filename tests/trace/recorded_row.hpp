@@ -47,6 +47,7 @@ inline std::vector<double> term_sizes(const Tape& tape) {
     sizes[i] = std::fabs(n.value);
     if (n.op == Op::named) sizes[i] = a;
     if (n.op == Op::add || n.op == Op::subtract) sizes[i] = a + b;
+    if (n.op == Op::least || n.op == Op::greatest) sizes[i] = n.value == tape.nodes[n.operands[0]].value ? a : b;
     if (n.op == Op::multiply) sizes[i] = a * b;
     if (n.op == Op::divide && right > 0) sizes[i] = a * b / (right * right);
     // Near 1 a logarithm is as uncertain as its argument is relative to itself.

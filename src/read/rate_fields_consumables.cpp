@@ -1,0 +1,63 @@
+#include "read/rate_fields.hpp"
+
+namespace seambook {
+namespace {
+
+constexpr std::string_view flux_ratio_bases[] = {"per_deposit", "per_wire"};
+
+constexpr auto pass_limit_own = std::to_array({
+    field<&PassLimitText::process>("process", "ISO 4063 number or AWS letters, any when left out: 111"),
+    field<&PassLimitText::positions>("positions", "where it holds, any when left out: [PF]"),
+    field<&PassLimitText::leg>("leg", "largest fillet of one pass: 8 mm"),
+    field<&PassLimitText::area>("area", "largest section of one pass, in place of the leg: 40 mm2"),
+});
+constexpr auto pass_limit_table = joined(pass_limit_own, evidence_fields<&PassLimitText::evidence>());
+
+constexpr auto gouging_own = std::to_array({
+    field<&GougingText::depth>("depth", "of the groove where a joint states none: 4 mm"),
+    field<&GougingText::width>("width", "of the groove where a joint states none: 8 mm"),
+    or_zero(field<&GougingText::time>("time", "gouging and grinding clean, for one metre of weld: 6 min/m")),
+    or_zero(field<&GougingText::carbons>("carbons", "carbon electrodes for one metre of weld: 1.20 EUR/m")),
+});
+constexpr auto gouging_table = joined(gouging_own, evidence_fields<&GougingText::evidence>());
+
+constexpr auto flux_own = std::to_array({
+    required(field<&FluxText::name>("name", "by which procedures name it: F-AB1")),
+    field<&FluxText::classification>("classification", "by its standard: ISO 14174 S A AB 1"),
+    required(or_zero(field<&FluxText::price>("price", "what the shop pays: 1.90 EUR/kg"))),
+    required(field<&FluxText::ratio>("ratio", "flux used over weld metal or wire: 110 %")),
+    required(chosen_from(flux_ratio_bases, field<&FluxText::ratio_basis>(
+                                               "ratio_basis", "per_deposit (weld metal) or per_wire (wire used)"))),
+});
+constexpr auto flux_table = joined(flux_own, evidence_fields<&FluxText::evidence>());
+
+constexpr auto wear_part_own = std::to_array({
+    required(field<&WearPartText::name>("name", "of the part: contact tip")),
+    required(field<&WearPartText::processes>("processes", "that wear it: [135, 136]")),
+    required(field<&WearPartText::price>("price", "of one part, or of one regrind: 1.20 EUR")),
+    field<&WearPartText::life>("life", "hours of arc or beam that it lasts: 8 h"),
+    field<&WearPartText::life_length>("life_length", "length of passes that it lasts, in place of the hours: 4000 m"),
+    field<&WearPartText::life_starts>("life_starts", "starts that it lasts, in place of the hours: 60"),
+});
+constexpr auto wear_part_table = joined(wear_part_own, evidence_fields<&WearPartText::evidence>());
+
+}  // namespace
+
+template <>
+std::span<const Field<PassLimitText>> fields<PassLimitText>() {
+  return pass_limit_table;
+}
+template <>
+std::span<const Field<GougingText>> fields<GougingText>() {
+  return gouging_table;
+}
+template <>
+std::span<const Field<FluxText>> fields<FluxText>() {
+  return flux_table;
+}
+template <>
+std::span<const Field<WearPartText>> fields<WearPartText>() {
+  return wear_part_table;
+}
+
+}  // namespace seambook
