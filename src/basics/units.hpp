@@ -49,6 +49,7 @@ inline constexpr Dim line_energy = energy - length;
 inline constexpr Dim energy_per_volume = energy - volume;
 inline constexpr Dim volume_per_mass = volume - mass;  // hydrogen in weld metal
 inline constexpr Dim pace = time - length;             // minutes per metre of seam
+inline constexpr Dim time_per_mass = time - mass;
 inline constexpr Dim money_per_time = money - time;
 inline constexpr Dim money_per_mass = money - mass;
 inline constexpr Dim money_per_volume = money - volume;
@@ -106,6 +107,8 @@ template <class N = double>
 using VolumePerMass = Quantity<dim::volume_per_mass, N>;
 template <class N = double>
 using Pace = Quantity<dim::pace, N>;
+template <class N = double>
+using TimePerMass = Quantity<dim::time_per_mass, N>;
 template <class N = double>
 using MoneyPerTime = Quantity<dim::money_per_time, N>;
 template <class N = double>
@@ -214,6 +217,7 @@ inline constexpr Unit kJ_per_mm{"kJ/mm", 1e6};
 inline constexpr Unit J_per_mm3{"J/mm³", 1e9};
 inline constexpr Unit ml_per_100g{"ml/100 g", 1e-5};
 inline constexpr Unit min_per_m{"min/m", 60};
+inline constexpr Unit min_per_kg{"min/kg", 60};
 inline constexpr Unit money{"¤", 1};
 inline constexpr Unit money_per_h{"¤/h", 1.0 / 3600};
 inline constexpr Unit money_per_kg{"¤/kg", 1};

@@ -55,7 +55,7 @@ std::string explain_all(const ExplainedJob& explained) {
     }
     out += explain_weldment(explained, w) + "\n";
   }
-  return out + explain_setups(explained) + explain_price(explained) + "\n" +
+  return out + explain_job_work(explained) + explain_setups(explained) + explain_price(explained) + "\n" +
          explain_sensitivities(explained, shown_sensitivities);
 }
 

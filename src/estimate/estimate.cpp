@@ -20,6 +20,7 @@ Totals joint_totals(const RowFigures<double>& row) {
   t.weld_length = row.joint.weld_length;
   t.unwelded = row.joint.unwelded;
   t.weld_elements = row.joint.weld_elements.si;
+  t.waiting = row.joint.labour.elements.waiting;
   for (const PassFigures<double>& g : row.passes) {
     t.passes += g.passes.si;
     t.deposit = t.deposit + g.deposit;
@@ -51,6 +52,7 @@ Totals& operator+=(Totals& a, const Totals& b) {
   a.pieces += b.pieces;
   a.arc = a.arc + b.arc;
   a.floor = a.floor + b.floor;
+  a.waiting = a.waiting + b.waiting;
   a.gas = a.gas + b.gas;
   a.energy = a.energy + b.energy;
   a.labour = a.labour + b.labour;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "estimate/row.hpp"
+#include "estimate/weldment.hpp"
 
 namespace seambook {
 
@@ -19,7 +20,7 @@ struct Totals {
   double weld_elements = 0, passes = 0;
   double pieces = 0;  // electrodes and rods
   Mass<> deposit, filler, flux;
-  Time<> arc, floor;
+  Time<> arc, floor, waiting;
   Volume<> gas;
   Energy<> energy;
   Money<> labour, filler_cost, gas_cost, power, equipment, wear;  // flux counts with the filler

@@ -9,6 +9,7 @@
 namespace seambook {
 
 void starts_without_time(const JointSeen& seen, Findings& out) {
+  if (seen.book.method.covered(WorkKind::starts)) return;
   const auto& most = seen.book.checks.start_elements;
   if (!most || seen.row.joint.weld_elements.si <= static_cast<double>(*most)) return;
   double start = 0;
@@ -21,6 +22,7 @@ void starts_without_time(const JointSeen& seen, Findings& out) {
 
 /// In small lots fitting and tacking take their share of the time of welding; forgotten fit-up is the dearest mistake.
 void little_fit_up(const RateBook& book, const Job& job, const Estimate& estimate, std::vector<Diagnostic>& out) {
+  if (book.method.covered(WorkKind::fit_up)) return;
   if (!book.checks.fit_up_share || !book.checks.fit_up_lot || job.quantities.empty()) return;
   const auto smallest = *std::min_element(job.quantities.begin(), job.quantities.end());
   for (std::size_t w = 0; w < job.weldments.size(); ++w) {

@@ -114,6 +114,7 @@ Row<N> lift_row(const Row<Sourced>& from, Tape* tape = nullptr) {
                    [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, tape); });
   each_gouge_input(from.gouge, to.gouge,
                    [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, tape); });
+  to.joint.labour.terms = lift_terms<N>(from.joint.labour.terms, 0, tape);
   for (std::size_t g = 0; g < from.passes.size(); ++g) {
     const auto up = [&](const Figure& figure, const auto& a, auto& b) {
       b = lift<N>(a, figure, static_cast<std::uint32_t>(g), tape);
@@ -128,41 +129,5 @@ Row<N> lift_row(const Row<Sourced>& from, Tape* tape = nullptr) {
 }
 
 Row<Sourced> gather_row(const RateBook&, const Job&, const Joint&);
-
-template <class N>
-struct WeldmentInputs {
-  Ratio<N> weldments, parts, turns, personal, yield, burden;
-  Time<N> fit_up_per_part, time_per_turn;
-  Mass<N> mass;
-  MoneyPerMass<N> metal_price;
-  MoneyPerTime<N> labour_rate, wage, equipment_rate;
-};
-struct WeldmentShape {
-  bool loaded_rate = true, metal_by_mass = false;
-};
-struct WeldmentRow {
-  WeldmentShape shape;
-  WeldmentInputs<Sourced> inputs;
-};
-
-template <class N>
-WeldmentInputs<N> lift_weldment(const WeldmentInputs<Sourced>& a, std::uint32_t row, Tape* tape = nullptr) {
-  const auto up = [&](const Figure& figure, const auto& x) { return lift<N>(x, figure, row, tape); };
-  return {up(fig::weldments, a.weldments),
-          up(fig::parts, a.parts),
-          up(fig::turns, a.turns),
-          up(fig::personal, a.personal),
-          up(fig::yield, a.yield),
-          up(fig::burden, a.burden),
-          up(fig::fit_up_per_part, a.fit_up_per_part),
-          up(fig::time_per_turn, a.time_per_turn),
-          up(fig::mass, a.mass),
-          up(fig::metal_price, a.metal_price),
-          up(fig::labour_rate, a.labour_rate),
-          up(fig::wage, a.wage),
-          up(fig::equipment_rate, a.equipment_rate)};
-}
-
-WeldmentRow gather_weldment(const RateBook&, const Job&, const Weldment&);
 
 }  // namespace seambook

@@ -2,8 +2,8 @@
 // As in inputs.hpp, absent numbers are 0 without a source; the shape says which elements there are.
 #pragma once
 
+#include "estimate/element_terms.hpp"
 #include "estimate/figures.hpp"
-#include "resolve/job.hpp"
 
 namespace seambook {
 
@@ -14,6 +14,7 @@ struct LabourInputs {
   Pace<N> fit_up_per_metre, fit_up_extra, finish_pace;
   Length<N> tack_pitch;
   Ratio<N> access, personal;
+  std::vector<ElementTerm<N>> terms;
 };
 
 /// What a group of passes by one procedure takes, and what an hour of it costs.
@@ -22,16 +23,18 @@ struct PassLabourInputs {
   Time<N> start_time;
   Pace<N> interpass_pace;
   MoneyPerTime<N> labour_rate, wage;
-  Ratio<N> burden;
+  Ratio<N> burden, operating_factor;
 };
 
-/// Which formulas the labour of a joint asks for; decided when the job was resolved.
+/// Which formulas the labour of a joint asks for; decided when the job was resolved. An operating
+/// factor may cover fit-up, tacking, starts, interpass cleaning and finish: they are not charged then.
 struct LabourShape {
-  bool purge = false, access = false, fit_up_extra = false;
+  bool purge = false, access = false, fit_up_extra = false, by_factor = false;
+  bool fit_up = true, tacking = true, starts = true, interpass = true, finish = true;
   bool fitted = true;  // holes and surfaces are neither fitted nor tacked along their line
 };
 
-/// Calls f(figure, a.member, b.member) for every input.
+/// Calls f(figure, a.member, b.member) for every input but the terms, which lift_terms lifts.
 template <class A, class B, class F>
 void each_labour_input(A& a, B& b, F f) {
   f(fig::fit_up_per_joint, a.fit_up_per_joint, b.fit_up_per_joint), f(fig::tack_time, a.tack_time, b.tack_time);
@@ -46,6 +49,7 @@ template <class A, class B, class F>
 void each_pass_labour_input(A& a, B& b, F f) {
   f(fig::start_time, a.start_time, b.start_time), f(fig::interpass_pace, a.interpass_pace, b.interpass_pace);
   f(fig::labour_rate, a.labour_rate, b.labour_rate), f(fig::wage, a.wage, b.wage), f(fig::burden, a.burden, b.burden);
+  f(fig::operating_factor, a.operating_factor, b.operating_factor);
 }
 
 }  // namespace seambook

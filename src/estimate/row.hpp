@@ -23,15 +23,15 @@ struct RowFigures {
 };
 
 template <class N>
-LabourDrivers<N> drivers_of(const JointFigures<N>& joint) {
-  return {joint.line, joint.weld_length, joint.joints_made, joint.weld_elements};
+LabourDrivers<N> drivers_of(const JointFigures<N>& joint, Ratio<N> sides) {
+  return {joint.line, joint.weld_length, joint.joints_made, joint.weld_elements, sides};
 }
 
 template <class N>
 JointFigures<N> joint_figures(const JointShape& shape, const JointInputs<N>& in) {
   JointFigures<N> out{line_figures(shape, in), {}, {}, {}, {}};
   out.section = name(section_of(shape, in), fig::section);
-  out.labour = joint_labour(shape.labour, in.labour, drivers_of(out));
+  out.labour = joint_labour(shape.labour, in.labour, drivers_of(out, in.sides));
   return out;
 }
 
@@ -44,17 +44,17 @@ void gouge_root(const Row<N>& row, JointFigures<N>& out) {
   out.laid = name(out.section + out.gouged, fig::section_laid);
 }
 
-/// Labour of group g: its elements, and where they arise electrode changes and the gouging.
+/// Labour of group g: its elements, and where they arise electrode changes and the gouging. Who covers starts by a
+/// factor covers the changes.
 template <class N>
-PassLabour<N> labour_of_group(const Row<N>& row, const JointFigures<N>& whole, std::uint32_t g,
-                              const PassFigures<N>& out) {
+PassLabour<N> labour_of_group(const Row<N>& row, const JointFigures<N>& whole, const LabourDrivers<N>& drivers,
+                              std::uint32_t g, const PassFigures<N>& out) {
   const bool last = g + 1 == row.passes.size();
-  PassLabour<N> labour = pass_labour(row.passes[g].labour, drivers_of(whole), out.passes, last, g);
-  if (row.pass_shapes[g].metal.changes)
+  PassLabour<N> labour = pass_labour(row.shape.labour, row.passes[g].labour, drivers, out.passes, out.arc, last, g);
+  if (row.pass_shapes[g].metal.changes && row.shape.labour.starts)
     labour.electrode_change = name(out.pieces * row.passes[g].metal.electrode_change, fig::change_min, g);
   if (row.gouge_shape.gouged && row.gouge_shape.group == g)
     labour.gouge = name(whole.weld_length * row.gouge.pace, fig::gouge_min, g);
-  floor_times(row.shape.labour, row.joint.labour, whole.labour, out.arc, g, labour);
   return labour;
 }
 
@@ -65,9 +65,9 @@ void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const 
   out.labour_cost = name(out.labour.floor * labour, fig::labour_cost, g);
   Money<N> cost = out.labour_cost;
   if (shape.filler) {
-    out.difference_cost = name(
-        (out.arc_by_deposition - out.arc) * (number<N>(1) + row.joint.labour.personal) * (labour + in.equipment_rate),
-        fig::difference_cost, g);
+    const Time<N> floor_difference =
+        floor_of_arc(row.shape.labour, row.joint.labour, in.labour, out.arc_by_deposition - out.arc);
+    out.difference_cost = name(floor_difference * (labour + in.equipment_rate), fig::difference_cost, g);
     cost = cost + out.filler_cost;
     if (shape.metal.flux) cost = cost + out.flux_cost;
   }
@@ -98,36 +98,22 @@ template <class N>
 RowFigures<N> row_figures(const Row<N>& row) {
   RowFigures<N> out{joint_figures(row.shape, row.joint), std::vector<PassFigures<N>>(row.passes.size())};
   gouge_root(row, out.joint);
+  const LabourDrivers<N> drivers = drivers_of(out.joint, row.joint.sides);
   share_section(row, out.joint.laid, out.joint.gouged, out.passes);
   for (std::size_t i = 0; i < row.passes.size(); ++i) {
     const auto g = static_cast<std::uint32_t>(i);
     weld_passes(row, out.joint.weld_length, g, out.passes[i]);
     filler_used(row, out.joint.weld_length, g, out.passes[i]);
-    out.passes[i].labour = labour_of_group(row, out.joint, g, out.passes[i]);
+    out.passes[i].labour = labour_of_group(row, out.joint, drivers, g, out.passes[i]);
+  }
+  if (!row.joint.labour.terms.empty())
+    out.joint.labour.elements =
+        element_times(row.joint.labour.terms, joint_counts(drivers, out.joint.labour, out.passes), 0);
+  for (std::size_t i = 0; i < row.passes.size(); ++i) {
+    const auto g = static_cast<std::uint32_t>(i);
+    floor_times(row.shape.labour, row.joint.labour, out.joint.labour, g, out.passes[i].labour);
     materials_and_money(row, out.joint, row.pass_shapes[i], row.passes[i], g, out.passes[i]);
   }
-  return out;
-}
-
-/// Fit-up of parts, turning, and base metal by mass.
-template <class N>
-struct WeldmentFigures {
-  Time<N> parts, turns, floor;
-  Money<N> labour_cost, equipment_cost, metal_cost;
-  Mass<N> mass;
-};
-
-template <class N>
-WeldmentFigures<N> weldment_figures(const WeldmentShape& shape, const WeldmentInputs<N>& in, std::uint32_t row) {
-  WeldmentFigures<N> out;
-  out.parts = name(in.weldments * in.parts * in.fit_up_per_part, fig::parts_min, row);
-  out.turns = name(in.weldments * in.turns * in.time_per_turn, fig::turns_min, row);
-  out.floor = name(floor_time(out.parts + out.turns, in.personal), fig::weldment_floor, row);
-  const MoneyPerTime<N> labour = shape.loaded_rate ? in.labour_rate : loaded_rate(in.wage, in.burden);
-  out.labour_cost = name(out.floor * labour, fig::weldment_labour, row);
-  out.equipment_cost = name(out.floor * in.equipment_rate, fig::weldment_equipment, row);
-  out.mass = name(in.weldments * in.mass, fig::weldment_mass, row);
-  if (shape.metal_by_mass) out.metal_cost = name(out.mass / in.yield * in.metal_price, fig::metal_cost, row);
   return out;
 }
 

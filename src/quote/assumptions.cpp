@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "quote/job_work.hpp"
 #include "quote/lift.hpp"
 #include "quote/quote.hpp"
 #include "resolve/shown.hpp"
@@ -33,6 +34,21 @@ void collect_weldments(const RateBook& book, const Job& job, std::vector<SourceI
     weldment_figures(row.shape, lift_weldment<Traced>(row.inputs, 0, &tape), 0);
     collect(tape, out);
   }
+  for (const JobWork& work : job.work) {
+    tape.clear();
+    job_work_figures(lift_job_work<Traced>(gather_job_work(book, work), 0, &tape), 0);
+    collect(tape, out);
+  }
+}
+
+std::string method_in_words(const LabourMethod& method) {
+  if (!method.by_factor)
+    return "Labour is by elements: every attended minute is itemised, then the personal allowance added; no operating "
+           "factor is used.";
+  return fmt::format(
+      "Labour is by operating factor: floor time is arc time over the factor, which is {}. The factor covers {}, rest "
+      "and delays; what it does not cover is stated in minutes beside it.",
+      method.definition, method.covers);
 }
 
 }  // namespace
@@ -84,9 +100,7 @@ std::vector<std::string> assumptions(const RateBook& book, const Job& job) {
   if (!book.allowances.personal_covers.empty()) {
     out.push_back("The personal allowance covers: " + book.allowances.personal_covers + ".");
   }
-  out.emplace_back(
-      "Labour is by elements: every attended minute is itemised, then the personal allowance added; no operating "
-      "factor is used.");
+  out.push_back(method_in_words(book.method));
   out.emplace_back(
       "Set-ups are those of this job alone, from the station's stated state, once a lot; their times hold their own "
       "rest.");

@@ -21,7 +21,8 @@ inline constexpr Figure margin{"margin", "margin on the price", unit::percent, 1
 inline constexpr Figure markup{"markup", "mark-up on the cost", unit::percent, 1};
 inline constexpr Figure minimum_charge{"minimum_charge", "minimum charge", unit::money, 2};
 inline constexpr Figure overhead_each{"overhead_each", "overhead, each piece", unit::money, 2, "labour × overhead"};
-inline constexpr Figure overhead_lot{"overhead_lot", "overhead, each lot", unit::money, 2, "set-up labour × overhead"};
+inline constexpr Figure overhead_lot{"overhead_lot", "overhead, each lot", unit::money, 2, "labour × overhead"};
+inline constexpr Figure overhead_once{"overhead_once", "overhead, once", unit::money, 2, "labour × overhead"};
 inline constexpr Figure total_each{"total_each", "each piece", unit::money, 2, "sum"};
 inline constexpr Figure total_lot{"total_lot", "each lot", unit::money, 2, "sum"};
 inline constexpr Figure total_once{"total_once", "once", unit::money, 2, "sum"};

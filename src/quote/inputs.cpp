@@ -1,3 +1,4 @@
+#include "quote/job_work.hpp"
 #include "quote/lift.hpp"
 #include "quote/quote.hpp"
 
@@ -45,6 +46,12 @@ QuoteInputs<Sourced> quote_inputs(const RateBook& book, const Job& job, const Es
     for (const Bought& line : job.weldments[w].bought) add_bought(line, job.weldments[w].count.si.value, in);
   }
   for (const Bought& line : job.bought) add_bought(line, 1, in);
+  for (const JobWork& work : job.work) {
+    if (!work.attended) continue;
+    auto& of = work.once ? in.once : in.lot;
+    const Money<> labour = job_work_figures(lift_job_work<double>(gather_job_work(book, work), 0), 0).labour_cost;
+    add(of[kind_index(CostKind::labour)], labour.si);
+  }
   for (const SetupRow& row : setups) {
     const SetupFigures<double> figures = setup_figures(lift_setup<double>(row.inputs, 0), 0);
     add(in.lot[kind_index(CostKind::set_up)], figures.labour_cost.si);

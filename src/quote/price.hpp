@@ -91,7 +91,8 @@ CostFigures<N> cost_figures(const QuoteInputs<N>& in) {
     const auto labour = static_cast<std::size_t>(CostKind::labour);
     const auto set_up = static_cast<std::size_t>(CostKind::set_up);
     out.each = out.each + name(in.each[labour] * in.overhead, fig::overhead_each);
-    out.lot = out.lot + name(in.lot[set_up] * in.overhead, fig::overhead_lot);
+    out.lot = out.lot + name((in.lot[labour] + in.lot[set_up]) * in.overhead, fig::overhead_lot);
+    out.once = out.once + name(in.once[labour] * in.overhead, fig::overhead_once);
   }
   out.each = name(out.each, fig::total_each);
   out.lot = name(out.lot, fig::total_lot);

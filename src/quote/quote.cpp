@@ -1,5 +1,6 @@
 #include "quote/quote.hpp"
 
+#include "estimate/gather_labour.hpp"
 #include "quote/lift.hpp"
 
 namespace seambook {
@@ -12,9 +13,9 @@ std::vector<SetupRow> setup_rows(const RateBook& book, const Job& job, const std
       const Step& step = work[s].sequence.steps[k];
       if (step.change.tasks.empty()) continue;
       const OperationRef& ref = work[s].refs[step.operation];
-      const Process& process =
-          book.processes[book.procedures[job.joints[ref.joint].passes[ref.group].procedure].process];
-      const Labour& labour = book.labour[process.grade];
+      const Joint& joint = job.joints[ref.joint];
+      const Process& process = book.processes[book.procedures[joint.passes[ref.group].procedure].process];
+      const Labour& labour = labour_of(book, joint, joint.passes[ref.group]);
       SetupRow row{s, k, {}};
       for (const std::size_t task : step.change.tasks) row.inputs.tasks.push_back(book.change_tasks[task].time);
       row.inputs.labour_rate = labour.rate;

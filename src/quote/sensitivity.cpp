@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "quote/job_work.hpp"
 #include "quote/lift.hpp"
 #include "quote/quote.hpp"
 
@@ -85,6 +86,14 @@ std::vector<Sensitivity> sensitivities(const RateBook& book, const Job& job, con
     }
   }
   for (const Bought& line : job.bought) add_bought(book, line, 1, weights, gradients);
+  for (const JobWork& work : job.work) {
+    if (work.once || !work.attended) continue;  // once is quoted apart
+    tape.clear();
+    const auto figures = job_work_figures(lift_job_work<Traced>(gather_job_work(book, work), 0, &tape), 0);
+    std::vector<Seed> seeds;
+    seed(seeds, figures.labour_cost.si, weight(weights.lot, CostKind::labour));
+    add_gradients(gradients, book, tape, sweep(tape, seeds), work.what + ", ");
+  }
   for (const SetupRow& setup : quote.setups) {
     tape.clear();
     const SetupFigures<Traced> figures = setup_figures(lift_setup<Traced>(setup.inputs, 0, &tape), 0);

@@ -37,6 +37,10 @@ struct ShapeOf<std::optional<WrittenDate>> {
   static constexpr FieldInfo info{.shape = Shape::date};
 };
 template <>
+struct ShapeOf<std::optional<Chosen>> {
+  static constexpr FieldInfo info{};
+};
+template <>
 struct ShapeOf<std::optional<Basis>> {
   static constexpr FieldInfo info{.choices = basis_words};
 };

@@ -39,6 +39,7 @@ void read_into(Reading&, Value, const FieldInfo&, std::optional<Word>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Whole>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Flag>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<WrittenDate>&);
+void read_into(Reading&, Value, const FieldInfo&, std::optional<Chosen>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Basis>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<PassRole>&);
 void read_into(Reading&, Value, const FieldInfo&, BoughtKind&);

@@ -1,5 +1,6 @@
 #include "read/job_fields.hpp"
 
+#include "read/labour_fields.hpp"
 #include "read/opening.hpp"
 #include "read/priced.hpp"
 #include "read/weld_fields.hpp"
@@ -102,6 +103,7 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
      read_pass_count_or_list},
     field<&JointText::after>("after", "joints that must be welded before: P02, or [P02, P03]"),
     field<&JointText::alternatives>("alternatives", "procedures to compare with: ST-SH, or [ST-SH, SG-F3]"),
+    field<&JointText::inspection>("inspection", "tests of the weld: {method: UT, extent: 20 %}, in a list"),
     field<&JointText::purge>("purge", "whether the back is purged: true or false"),
     {{.key = "backgouge",
       .about = "whether the root is gouged from the back: true, or {depth: 4 mm, width: 8 mm}",
@@ -150,6 +152,8 @@ constexpr auto job_own = std::to_array<Field<JobText>>({
     field<&JobText::inclusions>("inclusions", "what the price includes, in words"),
     field<&JobText::exclusions>("exclusions", "what the price leaves out, in words"),
     field<&JobText::qualifications>("qualifications", "on what the price rests, in words"),
+    field<&JobText::one_offs>("one_offs",
+                              "work once or for each lot: {what: fixture, time: 6 h, paid: once}, in a list"),
     field<&JobText::bought>("bought", "for the job as a whole: 160 EUR once, or a list"),
     required(field<&JobText::weldments>("weldments", "a list of weldments, each with its joints")),
 });

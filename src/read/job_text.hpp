@@ -3,6 +3,7 @@
 
 #include <functional>
 
+#include "read/labour_text.hpp"
 #include "read/weld_text.hpp"
 
 namespace seambook {
@@ -56,6 +57,7 @@ struct JointText {
   std::optional<Whole> pass_count;  // `passes: 2`
   std::vector<PassText> passes;     // `passes: [{procedure: A}, {procedure: B, count: 3}]`
   std::vector<Word> after;
+  std::vector<InspectionText> inspection;
   std::vector<Word> alternatives;  // procedures it could be welded by instead
   std::optional<Flag> purge;
   std::optional<BackgougeText> backgouge;
@@ -84,6 +86,7 @@ struct JobText {
   std::optional<Whole> per_year;  // how often the order comes
   JointDefaults defaults;
   std::vector<BoughtText> bought;  // for the job as a whole
+  std::vector<OneOffText> one_offs;
   std::vector<Word> inclusions, exclusions, qualifications;
   std::vector<WeldmentText> weldments;
 };

@@ -16,6 +16,7 @@ constexpr auto process_own = std::to_array({
     or_zero(field<&ProcessText::interpass_cleaning>("interpass_cleaning", "between passes: 0.5 min/m")),
     or_zero(
         field<&ProcessText::fit_up_extra>("fit_up_extra", "close fit-up and clamping, beyond the usual: 2.5 min/m")),
+    field<&ProcessText::operating_factor>("operating_factor", "arc or beam time as a share of floor time: 35 %"),
     field<&ProcessText::deposition_efficiency>("deposition_efficiency",
                                                "metal deposited as a share of filler used: 95 %"),
     field<&ProcessText::source_efficiency>("source_efficiency", "arc or beam power as a share of electric input: 85 %"),

@@ -1,5 +1,6 @@
 #include "read/rate_text.hpp"
 
+#include "read/labour_fields.hpp"
 #include "read/opening.hpp"
 #include "read/rate_fields.hpp"
 
@@ -7,6 +8,7 @@ namespace seambook {
 namespace {
 
 constexpr std::string_view term_words[] = {"iso", "aws"};
+constexpr std::string_view labour_methods[] = {"elements", "operating_factor"};
 
 /// `format` and `units` are taken before anything else, by read_opening.
 void opening_already_read(Reading&, Value, const FieldInfo&, RateText&) {}
@@ -26,6 +28,11 @@ constexpr auto rate_table = std::to_array<Field<RateText>>({
     field<&RateText::combination_checks>("combination_checks", "a list of what should not be put together"),
     field<&RateText::laser_checks>("laser_checks", "a list of what a laser can do on a kind of base metal"),
     field<&RateText::labour>("labour", "a list of labour grades"),
+    field<&RateText::labour_elements>("labour_elements", "a list of what joints and weldments take beyond welding"),
+    field<&RateText::job_elements>("job_elements", "a list of what a job takes as a whole"),
+    chosen_from(labour_methods, field<&RateText::labour_method>("labour_method", "elements or operating_factor")),
+    field<&RateText::factor_covers>("factor_covers", "what the operating factor covers: [arc, starts, tacking]"),
+    field<&RateText::factor_definition>("factor_definition", "what the operating factor means, in words"),
     field<&RateText::handling>("handling", "a list of ways to turn a weldment"),
     field<&RateText::processes>("processes", "a list of processes"),
     field<&RateText::base_metals>("base_metals", "a list of base metals"),

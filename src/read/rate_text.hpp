@@ -5,6 +5,7 @@
 
 #include "read/check_text.hpp"
 #include "read/consumables_text.hpp"
+#include "read/labour_text.hpp"
 
 namespace seambook {
 
@@ -50,7 +51,8 @@ struct ProcessText {
   Maybe<dim::time> start, tack, gas_before_and_after;  // per start; per tack; pre-flow and post-flow per start
   Maybe<dim::length> tack_pitch, tack_pitch_thin, thin_below;
   Maybe<dim::pace> interpass_cleaning;
-  Maybe<dim::pace> fit_up_extra;  // beyond the usual fit-up: close gaps, clamps
+  Maybe<dim::pace> fit_up_extra;       // beyond the usual fit-up: close gaps, clamps
+  Maybe<dim::ratio> operating_factor;  // arc time as a share of floor time
   Maybe<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
   Maybe<dim::power> auxiliary_power;     // extraction, chiller, while the arc or beam is on
   Maybe<dim::time> electrode_change;     // stub out, next electrode in
@@ -209,6 +211,9 @@ struct RateText {
   Place place;
   std::vector<std::uint32_t> files;  // all that were read, also those that gave nothing
   std::optional<Word> shop, currency, terms;
+  std::optional<Chosen> labour_method;  // elements, operating_factor
+  std::vector<Word> factor_covers;
+  std::optional<Word> factor_definition;
   std::optional<OverheadText> overhead;
   std::optional<PriceText> prices;
   std::optional<AllowancesText> allowances;
@@ -218,6 +223,8 @@ struct RateText {
   std::vector<LaserCheckText> laser_checks;
   std::optional<GougingText> gouging;
   std::vector<LabourText> labour;
+  std::vector<LabourElementText> labour_elements;
+  std::vector<JobElementText> job_elements;
   std::vector<HandlingText> handling;
   std::vector<ProcessText> processes;
   std::vector<BaseMetalText> base_metals;

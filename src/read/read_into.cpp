@@ -35,6 +35,10 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::option
   into = date_at(reading, value, info);
 }
 
+void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<Chosen>& into) {
+  if (const std::optional<std::size_t> at = choice_at(reading, value, info)) into = Chosen{*at, value.place()};
+}
+
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<Basis>& into) {
   if (const std::optional<std::size_t> at = choice_at(reading, value, info)) into = static_cast<Basis>(*at);
 }

@@ -34,6 +34,11 @@ struct Flag {
   bool value = false;
   Place place;
 };
+/// One of the words that a field may hold, as its position among them.
+struct Chosen {
+  std::size_t at = 0;
+  Place place;
+};
 struct WrittenDate {
   Date value;
   Place place;

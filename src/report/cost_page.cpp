@@ -56,6 +56,7 @@ LeafFinder cost_cells(const CostRows& rows, const SharedCells& shared) {
     if (f == &fig::kind_once) return fixed(first_kind + label.row, CostAt::once_column);
     if (f == &fig::overhead_each) return fixed(rows.overhead, CostAt::each_column);
     if (f == &fig::overhead_lot) return fixed(rows.overhead, CostAt::lot_column);
+    if (f == &fig::overhead_once) return fixed(rows.overhead, CostAt::once_column);
     if (f == &fig::total_each) return fixed(rows.total, CostAt::each_column);
     if (f == &fig::total_lot) return fixed(rows.total, CostAt::lot_column);
     if (f == &fig::total_once) return fixed(rows.total, CostAt::once_column);
@@ -119,13 +120,15 @@ void put_prices(Sheet& sheet, const CostRows& rows, const Job& job, const QuoteI
   for (std::uint32_t i = 0; i < tape.nodes.size(); ++i) {
     if (tape.nodes[i].op != Op::named) continue;
     const Label& label = tape.labels[tape.nodes[i].label];
-    const bool overhead = label.figure == &fig::overhead_each || label.figure == &fig::overhead_lot;
+    const bool overhead = label.figure == &fig::overhead_each || label.figure == &fig::overhead_lot ||
+                          label.figure == &fig::overhead_once;
     const bool price = !overhead && label.figure != &fig::total_each && label.figure != &fig::total_lot &&
                        label.figure != &fig::total_once;
     if (!overhead && !price) continue;
     const std::uint32_t row = overhead ? rows.overhead : rows.of(*label.figure);
-    const std::uint16_t overhead_column =
-        label.figure == &fig::overhead_each ? CostAt::each_column : CostAt::lot_column;
+    const std::uint16_t overhead_column = label.figure == &fig::overhead_each  ? CostAt::each_column
+                                          : label.figure == &fig::overhead_lot ? CostAt::lot_column
+                                                                               : CostAt::once_column;
     const std::uint16_t column = overhead ? overhead_column : static_cast<std::uint16_t>(1 + label.row);
     const Look look = label.figure == &fig::order_total ? Look::total : Look::figure;
     put_formula(sheet, row, column, {formula(tape, i, label.figure->unit.si, cells), tape.nodes[i].value},
@@ -178,7 +181,7 @@ void put_chart(Sheet& sheet) {
 
 CostPage cost_page(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
                    const JointPages& joints, const WeldmentPage& weldments, const SequencePage& sequence,
-                   const SharedCells& shared) {
+                   const JobWorkPage& work, const SharedCells& shared) {
   const CostRows rows = rows_of(quote.inputs);
   CostPage page;
   Sheet& sheet = page.sheet;
@@ -187,7 +190,7 @@ CostPage cost_page(const RateBook& book, const Job& job, const Estimate& estimat
             "For the shop only: hours and margin stand here. Print the Quote page for the customer.");
   put(sheet, 2, 0, "rates", Look::label);
   put_formula(sheet, 2, 1, {rates_state_cell, std::string("as in the rate book")}, 0, Look::label);
-  put_kinds(sheet, quote.inputs, cost_sums(joints, weldments, sequence), book.currency);
+  put_kinds(sheet, quote.inputs, cost_sums(joints, weldments, sequence, work), book.currency);
   put_total(sheet, rows, quote.cost);
   put_prices(sheet, rows, job, quote_inputs(book, job, estimate, quote.setups), shared, book.currency);
   std::uint32_t row = rows.first_price + static_cast<std::uint32_t>(rows.price_figures.size()) + 1;

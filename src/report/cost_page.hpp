@@ -2,6 +2,7 @@
 // again.
 #pragma once
 
+#include "report/job_work_page.hpp"
 #include "report/joint_pages.hpp"
 #include "report/sequence_page.hpp"
 #include "report/weldment_page.hpp"
@@ -19,6 +20,6 @@ struct CostPage {
 };
 
 CostPage cost_page(const RateBook&, const Job&, const Estimate&, const Quote&, const JointPages&, const WeldmentPage&,
-                   const SequencePage&, const SharedCells&);
+                   const SequencePage&, const JobWorkPage&, const SharedCells&);
 
 }  // namespace seambook

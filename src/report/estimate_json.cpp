@@ -5,6 +5,8 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
+#include "estimate/element_sums.hpp"
+#include "estimate/gather_labour.hpp"
 #include "report/material_totals.hpp"
 #include "report/piece_totals.hpp"
 
@@ -55,15 +57,15 @@ KindMoney joint_cost(const Totals& t) {
   return cost;
 }
 
-/// Times and materials; nothing waits as yet.
-void add_figures(Json& json, const Totals& t, Time<> floor) {
+/// Times and materials.
+void add_figures(Json& json, const Totals& t, Time<> floor, Time<> waiting) {
   json["deposit_kg"] = in_unit(t.deposit.si, unit::kg);
   json["filler_kg"] = in_unit(t.filler.si, unit::kg);
   json["electrodes"] = count(t.pieces);
   json["flux_kg"] = in_unit(t.flux.si, unit::kg);
   json["arc_min"] = in_unit(t.arc.si, unit::min);
   json["floor_min"] = in_unit(floor.si, unit::min);
-  json["wait_min"] = 0;
+  json["wait_min"] = in_unit(waiting.si, unit::min);
   json["gas_l"] = in_unit(t.gas.si, unit::l);
   json["energy_kwh"] = in_unit(t.energy.si, unit::kWh);
 }
@@ -71,6 +73,26 @@ void add_figures(Json& json, const Totals& t, Time<> floor) {
 void add_lengths(Json& json, const Totals& t) {
   json["weld_length_m"] = in_unit(t.weld_length.si, unit::m);
   json["weld_elements"] = count(t.weld_elements);
+}
+
+/// Minutes by labour element, before access and the personal allowance; those that do not arise are left out.
+Json elements_json(const RateBook& book, const Joint& joint, const RowFigures<double>& row) {
+  Json json = Json::object();
+  each_labour_element(labour_shape(book, joint), row, [&](std::string_view key, Time<> minutes) {
+    if (minutes.si != 0) json[std::string(key)] = in_unit(minutes.si, unit::min);
+  });
+  return json;
+}
+
+/// A weldment's own, without its joints'.
+Json weldment_elements_json(const WeldmentFigures<double>& own) {
+  Json json = Json::object();
+  const auto add = [&](std::string_view key, Time<> minutes) {
+    if (minutes.si != 0) json[std::string(key)] = in_unit(minutes.si, unit::min);
+  };
+  add("fit_up", own.parts), add("turning", own.turns);
+  for (std::size_t k = 0; k < labour_kinds; ++k) add(element_words[k], own.elements.of[k]);
+  return json;
 }
 
 Json joint_json(const RateBook& book, const Job& job, const Estimate& estimate, std::size_t j) {
@@ -85,7 +107,8 @@ Json joint_json(const RateBook& book, const Job& job, const Estimate& estimate, 
   for (const PassGroup& group : joint.passes) json["procedures"].push_back(book.procedures[group.procedure].name);
   json["roles"] = Json::array();
   for (const PassGroup& group : joint.passes) json["roles"].push_back(role_word(group.role));
-  add_figures(json, totals, totals.floor);
+  add_figures(json, totals, totals.floor, totals.waiting);
+  json["elements_min"] = elements_json(book, joint, estimate.joints[j]);
   json["cost"] = cost_json(joint_cost(totals));
   return json;
 }
@@ -97,7 +120,8 @@ Json weldment_json(const Job& job, const Estimate& estimate, std::size_t w) {
   json["count"] = count(job.weldments[w].count.si.value);
   add_lengths(json, totals.welding);
   json["passes"] = count(totals.welding.passes);
-  add_figures(json, totals.welding, totals.floor);
+  add_figures(json, totals.welding, totals.floor, totals.waiting);
+  json["elements_min"] = weldment_elements_json(estimate.weldments[w]);
   json["cost"] = cost_json(totals.cost);
   return json;
 }
@@ -137,7 +161,7 @@ Json totals_json(const RateBook& book, const Job& job, const Estimate& estimate,
   Json json;
   add_lengths(json, totals.welding);
   json["passes"] = count(totals.welding.passes);
-  add_figures(json, totals.welding, totals.floor);
+  add_figures(json, totals.welding, totals.floor, totals.waiting);
   json["arc_min_by_process"] = arc_by_process(book, job, estimate);
   json["materials"] = materials_json(book, job, estimate);
   json["setup_min"] = in_unit(quote.setup_time.si, unit::min);

@@ -72,6 +72,26 @@ std::string unwelded_text(const RateBook& book, const Totals& totals) {
                      in_shown(book.terms, totals.unwelded.si, unit::m, 2), shown_in(book.terms, unit::m).unit.word);
 }
 
+/// What waits while nobody works at it; empty when nothing does.
+std::string waiting_text(const Job& job, const PieceTotals& totals) {
+  std::string text;
+  if (totals.waiting.si > 0)
+    text += fmt::format("waiting of a piece, nobody is charged: {} min\n", figure(totals.waiting.si / unit::min.si, 1));
+  double lot = 0;
+  for (const JobWork& work : job.work)
+    if (!work.attended) lot += work.time.si.value * work.count;
+  if (lot > 0) text += fmt::format("waiting for the job as a whole: {} min\n", figure(lot / unit::min.si, 1));
+  return text;
+}
+
+std::string method_text(const LabourMethod& method) {
+  if (!method.by_factor) return {};
+  std::string shown;
+  append_printable(
+      shown, fmt::format("labour by operating factor, which is {}; it covers {}", method.definition, method.covers));
+  return shown + "\n";
+}
+
 TextTable cost_table(const RateBook& book, const Quote& quote) {
   TextTable table;
   table.headings = {"cost " + book.currency, "each piece", "each lot", "once"};
@@ -85,7 +105,8 @@ TextTable cost_table(const RateBook& book, const Quote& quote) {
   if (quote.inputs.overhead_added) {
     const double each = quote.cost.each.si - sum_of_kinds(plain_money(quote.inputs.each));
     const double lot = quote.cost.lot.si - sum_of_kinds(plain_money(quote.inputs.lot));
-    table.rows.push_back({"overhead", money(each), money(lot), ""});
+    const double once = quote.cost.once.si - sum_of_kinds(plain_money(quote.inputs.once));
+    table.rows.push_back({"overhead", money(each), money(lot), money(once)});
   }
   table.rule_before_row = table.rows.size();
   table.rows.push_back({"together", figure(quote.cost.each.si, book.minor_digits),
@@ -115,7 +136,8 @@ std::string estimate_text(const RateBook& book, const Job& job, const Estimate& 
                           const std::string& rates) {
   return heading(book, job, quote, rates) + render(weldment_table(book, job, estimate, quote)) +
          unwelded_text(book, piece_totals(job, estimate, quote).welding) + "\n" + render(cost_table(book, quote)) +
-         fmt::format("\nset-ups of a lot: {} min\n\n", figure(quote.setup_time.si / unit::min.si, 1)) +
+         fmt::format("\nset-ups of a lot: {} min\n", figure(quote.setup_time.si / unit::min.si, 1)) +
+         waiting_text(job, piece_totals(job, estimate, quote)) + method_text(book.method) + "\n" +
          price_text(book, quote);
 }
 

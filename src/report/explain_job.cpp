@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "basics/utf8.hpp"
+#include "quote/job_work.hpp"
 #include "quote/lift.hpp"
 #include "report/explain.hpp"
 #include "report/number_text.hpp"
@@ -66,6 +67,9 @@ std::string explain_joint(const ExplainedJob& e, std::size_t index) {
                                                joint.id, weld_in_words(joint),
                                                position_word(joint.position, joint.weld, e.book.terms), procedures));
   if (!joint.choice.words.empty()) out += "  " + printable_line("procedure: " + joint.choice.words);
+  if (e.book.method.by_factor)
+    out += "  " + printable_line(fmt::format("labour by operating factor, which is {}; it covers {}",
+                                             e.book.method.definition, e.book.method.covers));
   Tape tape;
   row_figures(lift_row<Traced>(gather_row(e.book, e.job, joint), &tape));
   return out + render(working(tape, words_for(e)));
@@ -81,6 +85,18 @@ std::string explain_weldment(const ExplainedJob& e, std::size_t index) {
     out += "  " + printable_line(fmt::format("bought: {}, {} {}, {}", line.what.empty() ? "-" : line.what,
                                              figure(line.price.si.value, e.book.minor_digits), e.book.currency,
                                              origin_of(e, line.price.si.source)));
+  }
+  return out;
+}
+
+std::string explain_job_work(const ExplainedJob& e) {
+  std::string out;
+  for (const JobWork& work : e.job.work) {
+    Tape tape;
+    job_work_figures(lift_job_work<Traced>(gather_job_work(e.book, work), 0, &tape), 0);
+    out += printable_line(fmt::format("{}, {}{}", work.what, work.once ? "once" : "per lot",
+                                      work.attended ? "" : ", nobody attends")) +
+           render(working(tape, words_for(e))) + "\n";
   }
   return out;
 }

@@ -21,6 +21,8 @@ struct ExplainedJob {
 
 std::string explain_joint(const ExplainedJob&, std::size_t joint);
 std::string explain_weldment(const ExplainedJob&, std::size_t weldment);
+/// Work for the job as a whole.
+std::string explain_job_work(const ExplainedJob&);
 std::string explain_setups(const ExplainedJob&);
 std::string explain_price(const ExplainedJob&);
 /// At most `count` inputs, the strongest first.

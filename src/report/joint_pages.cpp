@@ -11,6 +11,16 @@ namespace {
 constexpr std::size_t page_count = 4;
 constexpr std::uint16_t role_column = 5;  // of the passes page
 
+std::vector<const Figure*> labour_columns() {
+  std::vector<const Figure*> columns = {&fig::fit_up_min, &fig::fit_up_extra_min, &fig::tacks,      &fig::tack_min,
+                                        &fig::factor_min, &fig::starts,           &fig::start_min,  &fig::interpass_min,
+                                        &fig::change_min, &fig::gouge_min,        &fig::finish_min, &fig::purge_min};
+  for (const Figure& extent : fig::extents) columns.push_back(&extent);
+  for (const Figure& minutes : fig::element_min) columns.push_back(&minutes);
+  for (const Figure* figure : {&fig::attended, &fig::floor, &fig::waiting_min}) columns.push_back(figure);
+  return columns;
+}
+
 std::vector<const Figure*> columns_of(std::size_t page) {
   switch (page) {
     case 0:
@@ -47,9 +57,7 @@ std::vector<const Figure*> columns_of(std::size_t page) {
               &fig::difference_cost,
               &fig::heat_input};
     case 2:
-      return {&fig::fit_up_min, &fig::fit_up_extra_min, &fig::tacks,      &fig::tack_min,  &fig::starts,
-              &fig::start_min,  &fig::interpass_min,    &fig::change_min, &fig::gouge_min, &fig::finish_min,
-              &fig::purge_min,  &fig::attended,         &fig::floor};
+      return labour_columns();
     default:
       return {&fig::deposit,   &fig::filler,     &fig::pieces,      &fig::flux,           &fig::gas,
               &fig::purge_gas, &fig::energy,     &fig::labour_cost, &fig::filler_cost,    &fig::flux_cost,
@@ -107,7 +115,11 @@ bool adds_up(const Figure* figure) {
                                                &fig::power_cost,
                                                &fig::wear_cost,
                                                &fig::equipment_cost,
-                                               &fig::joint_cost};
+                                               &fig::joint_cost,
+                                               &fig::factor_min,
+                                               &fig::waiting_min};
+  for (const Figure& minutes : fig::element_min)
+    if (figure == &minutes) return true;
   return sums.contains(figure);
 }
 
@@ -226,6 +238,11 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
     pages.sheets.back().name = sheet_names[p];
     put_title(pages.sheets.back(), titles[p],
               "For one piece; one row a group of passes. Tinted cells may be changed, grey ones need a new run.");
+    if (p == 2 && book.method.by_factor)
+      put_wide(
+          pages.sheets.back(), 2,
+          fmt::format("By operating factor, which is {}. It covers {}.", book.method.definition, book.method.covers),
+          Look::note);
   }
   lay_out(figures_in(book, job), book, pages);
   std::map<const Figure*, double> sums;

@@ -15,6 +15,7 @@ PieceTotals weldment_totals(const Job& job, const Estimate& estimate, std::size_
     out.welding += joint_totals(estimate.joints[j]);
   }
   out.floor = out.welding.floor + own.floor;
+  out.waiting = out.welding.waiting + own.elements.waiting;
   of_kind(out.cost, CostKind::labour) = out.welding.labour.si + own.labour_cost.si;
   of_kind(out.cost, CostKind::equipment) = out.welding.equipment.si + own.equipment_cost.si;
   of_kind(out.cost, CostKind::filler) = out.welding.filler_cost.si;
@@ -35,6 +36,7 @@ PieceTotals piece_totals(const Job& job, const Estimate& estimate, const Quote& 
     const PieceTotals part = weldment_totals(job, estimate, w);
     out.welding += part.welding;
     out.floor = out.floor + part.floor;
+    out.waiting = out.waiting + part.waiting;
   }
   out.cost = plain_money(quote.inputs.each);
   return out;

@@ -10,7 +10,8 @@ namespace seambook {
 /// For one piece; money by kind, unrounded.
 struct PieceTotals {
   Totals welding;  // of its joints
-  Time<> floor;    // with fit-up of parts and turning
+  Time<> floor;    // with fit-up of parts, turning and what is counted by weldment
+  Time<> waiting;  // unattended; of joints and weldments
   std::array<double, cost_kinds> cost{};
 };
 

@@ -31,7 +31,8 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   put_material_totals(book, job, estimate, joints);
   WeldmentPage weldments = weldment_page(book, job, shared);
   SequencePage sequence = sequence_page(book, job, work, quote, shared);
-  CostPage cost = cost_page(book, job, estimate, quote, joints, weldments, sequence, shared);
+  JobWorkPage work_page = job_work_page(book, job, shared);
+  CostPage cost = cost_page(book, job, estimate, quote, joints, weldments, sequence, work_page, shared);
   Workbook workbook;
   workbook.title = fmt::format("Quote {}", job.name);
   workbook.author = book.shop;
@@ -41,6 +42,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   workbook.sheets.push_back(std::move(cost.sheet));
   for (Sheet& sheet : joints.sheets) workbook.sheets.push_back(std::move(sheet));
   workbook.sheets.push_back(std::move(weldments.sheet));
+  if (!job.work.empty()) workbook.sheets.push_back(std::move(work_page.sheet));
   workbook.sheets.push_back(std::move(sequence.sheet));
   workbook.sheets.push_back(rates_page(book, used));
   workbook.sheets.push_back(notes_page(job, quote));

@@ -7,10 +7,27 @@
 namespace seambook {
 namespace {
 
-const std::array<const Figure*, 11> weldment_columns = {
-    &fig::weldments,          &fig::parts,         &fig::turns,          &fig::mass,
-    &fig::parts_min,          &fig::turns_min,     &fig::weldment_floor, &fig::weldment_labour,
-    &fig::weldment_equipment, &fig::weldment_mass, &fig::metal_cost};
+/// Elements that are counted by weldment have a column where one of the job's weldments takes them.
+std::vector<const Figure*> weldment_columns(const RateBook& book, const Job& job) {
+  std::vector<const Figure*> columns = {&fig::weldments, &fig::parts,     &fig::turns,
+                                        &fig::mass,      &fig::parts_min, &fig::turns_min};
+  std::array<bool, labour_kinds> taken{};
+  bool waits = false;
+  for (const Weldment& weldment : job.weldments) {
+    for (const std::size_t i : weldment.elements) {
+      const LabourElement& element = book.labour_elements[i];
+      waits = waits || !element.attended;
+      if (element.attended) taken[static_cast<std::size_t>(element.kind)] = true;
+    }
+  }
+  for (std::size_t k = 0; k < labour_kinds; ++k)
+    if (taken[k]) columns.push_back(&fig::element_min[k]);
+  for (const Figure* figure :
+       {&fig::weldment_floor, &fig::weldment_labour, &fig::weldment_equipment, &fig::weldment_mass, &fig::metal_cost})
+    columns.push_back(figure);
+  if (waits) columns.push_back(&fig::waiting_min);
+  return columns;
+}
 
 const char* scaling_word(Scaling scaling) {
   constexpr std::array words = {"each", "per lot", "once"};
@@ -88,7 +105,7 @@ WeldmentPage weldment_page(const RateBook& book, const Job& job, const SharedCel
   put(sheet, heading_row, 0, "weldment", Look::heading);
   page.table.first_row = heading_row + 1;
   std::uint16_t column = 1;
-  for (const Figure* figure : weldment_columns) {
+  for (const Figure* figure : weldment_columns(book, job)) {
     page.table.columns[figure] = {sheet.name, column};
     put(sheet, heading_row, column++, heading_of(*figure, book.currency, book.terms), Look::heading);
   }

@@ -69,6 +69,7 @@ std::optional<Job> resolve_job(const JobText& text, const RateBook& book, Diagno
   take_quantities(draft, text);
   draft.job.bought = resolve_bought(draft, text.bought);
   take_weldments(draft, text);
+  resolve_job_work(draft, text);
   if (errors_in_files(draft.faults, diagnostics)) return std::nullopt;
   check_welders(draft);
   return std::move(draft.job);

@@ -23,6 +23,12 @@ struct Choice {
   std::string words;  // `next larger of CG-F3 CG-F4 CG-F5; runners-up: ...`; empty when the job named it
 };
 
+/// A test that a joint asks for, and of how much of its weld; absent: all of it.
+struct Inspection {
+  LabourKind kind = LabourKind::ultrasonic;
+  Known<dim::ratio> extent;
+};
+
 struct Joint {
   std::string id, mark, position;
   Place place;
@@ -41,6 +47,9 @@ struct Joint {
   FillSizes fill;
   LineSizes path;
   bool purge = false;
+  std::optional<std::size_t> grade;   // of labour; absent: that of the process
+  std::vector<std::size_t> elements;  // of RateBook::labour_elements, in its order
+  std::vector<Inspection> inspections;
   Known<dim::length> gouge_depth, gouge_width;  // absent: the root is not gouged
   std::vector<PassGroup> passes;                // at least one
   std::vector<std::size_t> alternatives;        // procedures that the job names to compare with
@@ -63,8 +72,18 @@ struct Weldment {
   std::size_t handling = 0;
   std::size_t base_metal = 0;
   bool metal_by_mass = false, free_issue = false;
+  std::vector<std::size_t> elements;  // of RateBook::labour_elements
   std::vector<Bought> bought;
   std::size_t first_joint = 0, joint_count = 0;  // a run of Job::joints
+};
+
+/// Work of a job as a whole: once, or for each lot.
+struct JobWork {
+  std::string what;
+  bool once = true, attended = true;
+  double count = 1;  // of drawings or joint lines
+  Known<dim::time> time;
+  std::size_t grade = 0;
 };
 
 struct Job {
@@ -77,6 +96,7 @@ struct Job {
   std::vector<Joint> joints;
   std::vector<Edge> after;  // joint indices: first before second
   std::vector<Bought> bought;
+  std::vector<JobWork> work;
   std::vector<JobSource> sources;  // index is SourceId - first_job_source
   std::vector<std::string>
       assumptions;  // defaults taken, in words: `groove angle 60° from the rate book (common practice)`

@@ -96,6 +96,11 @@ void resolve_weldment(JobDraft&, const JobText&, const WeldmentText&, Weldment&)
 std::vector<Bought> resolve_bought(JobDraft&, const std::vector<BoughtText>&);
 /// Base metal must be priced in exactly one of the ways there are.
 void resolve_metal_price(JobDraft&, const JobText&, const WeldmentText&, Weldment&);
+/// `complete`: all is known of the joint by which the elements of its labour are chosen.
+void resolve_joint_labour(JobDraft&, const JointText&, const DefaultLevels&, bool complete, Joint&);
+void resolve_weldment_labour(JobDraft&, Weldment&);
+/// What the rate book and the job say of work for the job as a whole; its joints are known.
+void resolve_job_work(JobDraft&, const JobText&);
 /// Warns of work for which the rate book lists no welder.
 void check_welders(JobDraft&);
 

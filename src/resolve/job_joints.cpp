@@ -67,13 +67,6 @@ void take_purge(JobDraft& draft, const JointText& text, Joint& joint) {
                             "add purge_per_joint, purge_flow and purge_gas to its allowances");
 }
 
-void refuse_grade(JobDraft& draft, const DefaultLevels& levels) {
-  const InheritedWord grade = inherited(levels, &JointDefaults::grade);
-  if (grade.word != nullptr && draft.refused.insert(grade.word->place).second)
-    draft.diagnostics.error(grade.word->place, "a labour grade of a joint is not built yet",
-                            "leave it out: the grade of the process is charged");
-}
-
 }  // namespace
 
 void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const JointDefaults& of_job,
@@ -88,10 +81,10 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
     joint.mark = text_of(text.mark);
     joint.place = text.place;
     joint.weldment = weldment;
-    refuse_grade(draft, levels);
     const bool metal_found = take_base_metal(draft, text, levels, joint, lack_of_metal_told);
     take_finish(draft, text, levels, joint);
     take_purge(draft, text, joint);
+    bool complete = false;
     if (const auto weld = text.weld ? find_weld_kind(draft.diagnostics, *text.weld) : std::nullopt) {
       joint.weld = *weld;
       resolve_sizes(draft, text, joint);
@@ -100,8 +93,10 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
       const bool position_found = take_position(draft, levels, joint);
       const bool sized =
           given(joint.thickness) && (weld != WeldKind::fillet || given(joint.leg) || given(joint.throat));
-      resolve_passes(draft, text, levels, joint, metal_found && position_found && sized);
+      complete = metal_found && position_found && sized;
+      resolve_passes(draft, text, levels, joint, complete);
     }
+    resolve_joint_labour(draft, text, levels, complete, joint);
     draft.job.joints.push_back(std::move(joint));
   }
 }

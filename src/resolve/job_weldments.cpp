@@ -80,6 +80,7 @@ void resolve_weldment(JobDraft& draft, const JobText& job, const WeldmentText& t
   weldment.bought = resolve_bought(draft, text.bought);
   take_weldment_metal(draft, job, text, weldment);
   resolve_metal_price(draft, job, text, weldment);
+  resolve_weldment_labour(draft, weldment);
 }
 
 }  // namespace seambook

@@ -18,7 +18,7 @@ void resolve_purge(RateEntry& entry, const AllowancesText& text, Allowances& all
 }
 
 void resolve_tacks(RateEntry& entry, const ProcessText& text, Process& process) {
-  process.tack = needed(entry, text.tack, "tack", unit::min);
+  process.tack = needed_unless_covered(entry, text.tack, "tack", unit::min, WorkKind::tacking);
   process.tack_pitch = needed(entry, text.tack_pitch, "tack pitch", unit::mm);
   process.tack_pitch_thin = process.tack_pitch;
   if (!text.tack_pitch_thin && !text.thin_below) return;
@@ -31,11 +31,15 @@ void resolve_tacks(RateEntry& entry, const ProcessText& text, Process& process) 
 Process resolve_one_process(RateEntry& entry, const ProcessText& text) {
   Process process;
   process.grade = find_grade(entry.draft, text.grade);
-  process.start = needed(entry, text.start, "start", unit::min);
+  process.start = needed_unless_covered(entry, text.start, "start", unit::min, WorkKind::starts);
+  process.operating_factor = operating_factor_of(entry, text.operating_factor);
   resolve_tacks(entry, text, process);
   process.gas_before_and_after = needed(entry, text.gas_before_and_after, "gas before and after", unit::s);
-  process.interpass_cleaning = needed(entry, text.interpass_cleaning, "interpass cleaning", unit::min_per_m);
-  process.fit_up_extra = known(entry, text.fit_up_extra, "close fit-up", unit::min_per_m);
+  process.interpass_cleaning = needed_unless_covered(entry, text.interpass_cleaning, "interpass cleaning",
+                                                     unit::min_per_m, WorkKind::interpass_cleaning);
+  if (text.fit_up_extra)
+    process.fit_up_extra =
+        needed_unless_covered(entry, text.fit_up_extra, "close fit-up", unit::min_per_m, WorkKind::fit_up);
   process.deposition_efficiency =
       needed_within(entry, text.deposition_efficiency, "deposition efficiency", efficiency_limits);
   process.source_efficiency = needed_within(entry, text.source_efficiency, "source efficiency", efficiency_limits);
@@ -59,13 +63,16 @@ void resolve_allowances(RateDraft& draft, const RateText& text) {
   const AllowancesText& written = *text.allowances;
   RateEntry entry{draft, "allowances", written.place, written.evidence};
   Allowances& allowances = draft.book.allowances;
-  allowances.fit_up_per_part = needed(entry, written.fit_up_per_part, "fit-up per part", unit::min);
-  allowances.fit_up_per_joint = needed(entry, written.fit_up_per_joint, "fit-up per joint", unit::min);
-  allowances.fit_up_per_metre = needed(entry, written.fit_up_per_metre, "fit-up per metre", unit::min_per_m);
+  allowances.fit_up_per_part =
+      needed_unless_covered(entry, written.fit_up_per_part, "fit-up per part", unit::min, WorkKind::fit_up);
+  allowances.fit_up_per_joint =
+      needed_unless_covered(entry, written.fit_up_per_joint, "fit-up per joint", unit::min, WorkKind::fit_up);
+  allowances.fit_up_per_metre =
+      needed_unless_covered(entry, written.fit_up_per_metre, "fit-up per metre", unit::min_per_m, WorkKind::fit_up);
   resolve_purge(entry, written, allowances);
-  allowances.personal = needed(entry, written.personal, "personal", unit::percent);
+  allowances.personal = personal_allowance_of(entry, written.personal);
   allowances.personal_covers = text_of(written.personal_covers);
-  if (!written.personal_covers)
+  if (!written.personal_covers && !draft.book.method.by_factor)
     refuse_missing(entry, "personal covers", "say in words what the share covers, and whether breaks are in it");
   allowances.turns_two_sided = needed(entry, written.turns_two_sided, "turns two-sided", unit::none);
   allowances.convexity = needed(entry, written.convexity, "convexity", unit::percent);
@@ -80,7 +87,7 @@ void resolve_handling(RateDraft& draft, const RateText& text) {
     Handling handling{.name = take_name(draft, seen, written.name, "handling"), .up_to = {}, .turn = {}};
     RateEntry entry{draft, "handling " + handling.name, written.place, written.evidence};
     if (written.up_to) handling.up_to = written.up_to->value;
-    handling.turn = needed(entry, written.turn, "turn", unit::min);
+    handling.turn = needed_unless_covered(entry, written.turn, "turn", unit::min, WorkKind::turning);
     const bool reached =
         classes.empty() || (classes.back().up_to && (!handling.up_to || *classes.back().up_to < *handling.up_to));
     if (!reached)
@@ -116,13 +123,14 @@ void resolve_finishes(RateDraft& draft, const RateText& text) {
   for (const FinishText& written : text.finishes) {
     Finish finish{take_name(draft, seen, written.name, "finish"), text_of(written.text), {}, {}};
     RateEntry entry{draft, "finish " + finish.name, written.place, written.evidence};
-    finish.time = needed(entry, written.time, "time", unit::min_per_m);
+    finish.time = needed_unless_covered(entry, written.time, "time", unit::min_per_m, WorkKind::finish);
     for (const FinishAfterText& after : written.after) {
       const auto process = after.process ? find_process(draft.diagnostics, draft.book.processes, *after.process)
                                          : std::optional<std::size_t>{};
       if (!process) continue;
       const std::string field = "time after " + draft.book.processes[*process].number;
-      finish.after.push_back({*process, known(entry, after.time, field, unit::min_per_m)});
+      finish.after.push_back(
+          {*process, needed_unless_covered(entry, after.time, field, unit::min_per_m, WorkKind::finish)});
     }
     draft.book.finishes.push_back(std::move(finish));
   }

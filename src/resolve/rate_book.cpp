@@ -25,6 +25,8 @@ std::vector<Place> rate_entry_places(const RateText& text) {
   add_entry_places(places, text.combination_checks);
   add_entry_places(places, text.laser_checks);
   add_entry_places(places, text.labour);
+  add_entry_places(places, text.labour_elements);
+  add_entry_places(places, text.job_elements);
   add_entry_places(places, text.handling);
   add_entry_places(places, text.processes);
   add_entry_places(places, text.base_metals);
@@ -51,6 +53,7 @@ std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnos
   RateDraft draft{{}, diagnostics, reading_faults(diagnostics, rate_entry_places(text), text.files)};
   resolve_currency(draft, text);
   resolve_labour(draft, text);
+  resolve_labour_method(draft, text);
   resolve_overhead(draft, text);
   resolve_gases(draft, text);
   resolve_fluxes(draft, text);
@@ -63,6 +66,8 @@ std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnos
   resolve_pass_limits(draft, text);
   resolve_gouging(draft, text);
   resolve_finishes(draft, text);
+  resolve_labour_elements(draft, text);
+  resolve_job_elements(draft, text);
   resolve_prices(draft, text);
   resolve_checks(draft, text);
   resolve_preparations(draft, text);

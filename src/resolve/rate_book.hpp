@@ -9,6 +9,7 @@
 #include "read/rate_text.hpp"
 #include "resolve/checks.hpp"
 #include "resolve/consumables.hpp"
+#include "resolve/labour_book.hpp"
 #include "resolve/source.hpp"
 #include "resolve/weld_kinds.hpp"
 
@@ -47,6 +48,7 @@ struct Process {
   Known<dim::length> tack_pitch, tack_pitch_thin;
   Length<> thin_below;
   Known<dim::pace> interpass_cleaning, fit_up_extra;  // fit_up_extra absent: none
+  Known<dim::ratio> operating_factor;                 // absent where labour is by elements
   Known<dim::ratio> deposition_efficiency, source_efficiency, gas_loss, thermal_efficiency;
   Known<dim::power> auxiliary_power;
   Known<dim::time> electrode_change;  // absent when none is charged
@@ -170,7 +172,7 @@ struct Investment {
   std::size_t process = 0;
   std::vector<InvestmentLine> capital, yearly;
   Known<dim::ratio> life_years, residual, interest, upkeep;
-  Known<dim::ratio> first_year;  // share of the saving in the first year; absent: all of it
+  Known<dim::ratio> first_year;               // share of the saving in the first year; absent: all of it
   Known<dim::money_per_time> avoidable_rate;  // absent: not known
   LabourValue labour_value = LabourValue::lower;
   std::vector<Scenario> scenarios;
@@ -187,7 +189,10 @@ struct RateBook {
   std::vector<RangeCheck> range_checks;
   std::vector<CombinationCheck> combination_checks;
   std::vector<LaserCheck> laser_checks;
+  LabourMethod method;
   std::vector<Labour> labour;
+  std::vector<LabourElement> labour_elements;
+  std::vector<JobElement> job_elements;
   std::vector<Handling> handling;
   std::vector<Process> processes;
   std::vector<BaseMetal> base_metals;
@@ -217,8 +222,11 @@ std::string position_code(std::string_view word, WeldKind);
 std::string process_word(std::string_view number, Terms);
 std::string position_word(std::string_view code, WeldKind, Terms);
 std::string_view role_word(PassRole);  // `root`
-/// The group by ISO 14175 in a gas's designation: `M21` of `ISO 14175 - M21 (argon with ...)`; empty when there is none.
+/// The group by ISO 14175 in a gas's designation: `M21` of `ISO 14175 - M21 (argon with ...)`; empty when there is
+/// none.
 std::string gas_group(std::string_view designation);
+/// How many edges of a joint of this weld are bevelled along its line.
+int bevelled_edges(WeldKind);
 /// True when `group` is `admitted` or a subgroup of it: 8.1 under 8.
 bool group_admits(std::string_view admitted, std::string_view group);
 

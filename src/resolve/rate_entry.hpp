@@ -71,9 +71,25 @@ bool says_none(const std::optional<Word>&);
 /// The labour grade named, as an index into RateBook::labour.
 std::size_t find_grade(RateDraft&, const std::optional<Word>&);
 
+/// Minutes that stand in the book though the operating factor covers what they are for.
+void refuse_twice_charged(RateEntry&, std::string_view what, Place);
+/// A number that the labour method by elements needs; where the operating factor covers it, it must not stand.
+template <Dim D>
+Known<D> needed_unless_covered(RateEntry& entry, const Maybe<D>& written, std::string_view field, const Unit& unit,
+                               WorkKind kind) {
+  if (!entry.draft.book.method.covered(kind)) return needed(entry, written, field, unit);
+  if (written && written->value.si > 0) refuse_twice_charged(entry, field, written->place);
+  return {};
+}
+Known<dim::ratio> operating_factor_of(RateEntry&, const Maybe<dim::ratio>&);
+Known<dim::ratio> personal_allowance_of(RateEntry&, const Maybe<dim::ratio>&);
+
 // The sections of the book, each in a file by topic. Later ones refer to earlier ones, in the order of this list.
 void resolve_currency(RateDraft&, const RateText&);
 void resolve_labour(RateDraft&, const RateText&);
+void resolve_labour_method(RateDraft&, const RateText&);
+void resolve_labour_elements(RateDraft&, const RateText&);
+void resolve_job_elements(RateDraft&, const RateText&);
 void resolve_overhead(RateDraft&, const RateText&);
 void resolve_gases(RateDraft&, const RateText&);
 void resolve_fluxes(RateDraft&, const RateText&);

@@ -88,6 +88,11 @@ std::string_view role_word(PassRole role) {
   return "back";
 }
 
+int bevelled_edges(WeldKind weld) {
+  if (!is_groove(weld)) return 0;
+  return (is_one_flank(weld) ? 1 : 2) * (is_double(weld) ? 2 : 1);
+}
+
 bool group_admits(std::string_view admitted, std::string_view group) {
   if (!group.starts_with(admitted)) return false;
   return group.size() == admitted.size() || group[admitted.size()] == '.';

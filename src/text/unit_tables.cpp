@@ -75,6 +75,11 @@ constexpr UnitWord energy_per_volume_words[] = {{"J/mm3", 1e9}, {"J/mm³", 1e9},
 constexpr UnitWord volume_per_mass_words[] = {
     {"ml/100g", 1e-5}, {"mL/100g", 1e-5}, {"ml/100 g", 1e-5}, {"mL/100 g", 1e-5}};
 constexpr UnitWord pace_words[] = {{"min/m", minute_si}, {"s/m", 1}, {"h/m", hour_si}, {"min/ft", minute_si / foot_si}};
+constexpr UnitWord time_per_mass_words[] = {{"min/kg", minute_si},
+                                            {"s/kg", 1},
+                                            {"min/t", minute_si / 1000},
+                                            {"h/t", hour_si / 1000},
+                                            {"min/lb", minute_si / pound_si}};
 constexpr UnitWord per_time_words[] = {{"h", 1 / hour_si}, {"hr", 1 / hour_si}, {"min", 1 / minute_si}};
 constexpr UnitWord per_mass_words[] = {{"kg", 1}, {"t", 1e-3}, {"g", 1e3}, {"lb", 1 / pound_si}};
 constexpr UnitWord per_volume_words[] = {{"m3", 1},
@@ -114,6 +119,7 @@ constexpr UnitTable unit_tables[] = {
     {dim::energy_per_volume, "energy per volume", energy_per_volume_words},
     {dim::volume_per_mass, "volume per mass", volume_per_mass_words},
     {dim::pace, "time per length", pace_words},
+    {dim::time_per_mass, "time per mass", time_per_mass_words},
     {dim::ratio, "ratio", ratio_words},
     {dim::money, "amount of money", {}},
     {dim::money_per_time, "price per time", per_time_words},

@@ -22,3 +22,14 @@ def find_cell(sheets, place):
             if heading in above and f"{column}{row}" in cells:
                 return sheet, f"{column}{row}"
     raise AssertionError(f"no cell at {place}")
+
+
+def totals(sheets):
+    """Unit price and total of each quantity, off the customer's page."""
+    cells = sheets["Quote"]
+    found = []
+    for reference, cell in cells.items():
+        letters, row = letters_and_row(reference)
+        if letters == "E" and isinstance(cell.value, float) and cell.formula:
+            found.append((cells[f"A{row}"].value, cells[f"B{row}"].value, cell.value))
+    return sorted(found)

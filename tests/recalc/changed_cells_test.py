@@ -9,7 +9,7 @@ import unittest
 from pathlib import Path
 
 from cells import read_cells, rewrite
-from changed import find_cell, letters_and_row
+from changed import find_cell, totals
 from office import office_recalculated
 from recalc import spoil
 
@@ -37,17 +37,6 @@ CHANGES = {
     "parts": (JOB, "parts: 7", "parts: 11", ("Weldments", ("bracket",), "parts"), 11),
     "bought price": (JOB, "bought: 38 EUR each", "bought: 44.25 EUR each", ("Weldments", ("bracket", "base metal"), "price (EUR)"), 44.25),
 }
-
-
-def totals(sheets):
-    """Unit price and total of each quantity, off the customer's page."""
-    cells = sheets["Quote"]
-    found = []
-    for reference, cell in cells.items():
-        letters, row = letters_and_row(reference)
-        if letters == "E" and isinstance(cell.value, float) and cell.formula:
-            found.append((cells[f"A{row}"].value, cells[f"B{row}"].value, cell.value))
-    return sorted(found)
 
 
 def rerun(name, change):

@@ -136,8 +136,42 @@ inline void give_joint(Dice& dice, Row<Sourced>& row) {
   dice.give(in.purge_gas_price, 5, 20, unit::money_per_m3);
 }
 
+/// One labour element of the rate book, counted by anything a joint is counted by.
+inline void give_term(Dice& dice, LabourInputs<Sourced>& in) {
+  ElementTerm<Sourced> term;
+  term.kind = static_cast<LabourKind>(dice.whole(0, labour_kinds - 1));
+  term.per = static_cast<Driver>(dice.whole(0, static_cast<int>(Driver::share)));
+  for (const ElementTerm<Sourced>& other : in.terms)
+    if (other.kind == term.kind && other.per == term.per) return;
+  term.attended = !dice.one_in(4);
+  term.edges = dice.whole(1, 2);
+  const bool length = term.per >= Driver::metre && term.per <= Driver::pass_metre;
+  if (term.per == Driver::share) dice.give(term.share, 1, 20, unit::percent);
+  if (length) dice.give(term.pace, 0.2, 8, unit::min_per_m);
+  if (!length && term.per != Driver::share) dice.give(term.time, 0.05, 6, unit::min);
+  term.has_multiple = term.kind == LabourKind::repair && dice.one_in(2);
+  if (term.has_multiple) dice.give(term.multiple, 2, 8, unit::none);
+  const bool test = term.kind >= LabourKind::visual_inspection && term.kind <= LabourKind::radiographic;
+  term.has_extent = test && dice.one_in(2);
+  if (term.has_extent) dice.give(term.extent, 5, 100, unit::percent);
+  in.terms.push_back(term);
+}
+
+/// Labour by an operating factor that covers some of the elements.
+inline void give_factor(Dice& dice, Row<Sourced>& row) {
+  LabourShape& shape = row.shape.labour;
+  shape.by_factor = true;
+  row.joint.labour.personal = {};
+  for (bool LabourShape::*charged : {&LabourShape::fit_up, &LabourShape::tacking, &LabourShape::starts,
+                                     &LabourShape::interpass, &LabourShape::finish})
+    shape.*charged = dice.one_in(2);
+  if (!shape.fit_up) shape.fit_up_extra = false;
+  for (PassInputs<Sourced>& pass : row.passes) dice.give(pass.labour.operating_factor, 10, 80, unit::percent);
+}
+
 inline void give_pass(Dice& dice, PassShape& shape, PassInputs<Sourced>& in) {
-  shape = {.filler = !dice.one_in(4), .beam = dice.one_in(3), .loaded_rate = dice.one_in(2), .gas = !dice.one_in(4)};
+  shape.filler = !dice.one_in(4), shape.beam = dice.one_in(3);
+  shape.loaded_rate = dice.one_in(2), shape.gas = !dice.one_in(4);
   shape.area_given = dice.one_in(3);
   shape.wire = !shape.area_given;
   dice.count(in.given_passes, 1, 4);
@@ -178,6 +212,9 @@ inline Row<Sourced> any(Dice& dice) {
   for (std::size_t g = 0; g < groups; ++g) give_pass(dice, row.pass_shapes[g], row.passes[g]);
   give_uses(dice, row);
   row.shape.speed_follows = dice.one_in(3);
+  if (dice.one_in(2))
+    for (int t = dice.whole(1, 6); t > 0; --t) give_term(dice, row.joint.labour);
+  if (dice.one_in(4)) give_factor(dice, row);
   return row;
 }
 
@@ -197,6 +234,8 @@ std::vector<Reading<N>> readings(const RowFigures<N>& row) {
   add(fig::section, j.section), add(fig::fit_up_min, j.labour.fit_up), add(fig::tack_min, j.labour.tack);
   add(fig::finish_min, j.labour.finish), add(fig::purge_min, j.labour.purge);
   add(fig::gouged, j.gouged), add(fig::section_laid, j.laid);
+  for (std::size_t k = 0; k < labour_kinds; ++k) add(fig::element_min[k], j.labour.elements.of[k]);
+  add(fig::waiting_min, j.labour.elements.waiting);
   for (const PassFigures<N>& p : row.passes) {
     add(fig::group_section, p.section), add(fig::volume_rate, p.volume_rate), add(fig::passes, p.passes);
     add(fig::starts, p.labour.starts), add(fig::deposition_difference, p.deposition_difference),

@@ -1,0 +1,123 @@
+// Labour elements of the rate book as terms of a row: what each is counted by, and what one of it takes. The minutes of
+// an element are the sum of its terms. Source: common practice of estimating by elements, the figures are the shop's.
+#pragma once
+
+#include <vector>
+
+#include "estimate/element_figures.hpp"
+#include "resolve/job.hpp"
+#include "trace/vocabulary.hpp"
+
+namespace seambook {
+
+/// One number is given, by what the element is counted in; the others are 0 without a source.
+template <class N>
+struct ElementTerm {
+  LabourKind kind = LabourKind::cleaning;
+  Driver per = Driver::joint;
+  bool attended = true, has_multiple = false, has_extent = false;
+  double edges = 0;  // bevelled, of a joint line
+  Time<N> time;
+  Pace<N> pace;
+  TimePerMass<N> mass_pace;
+  Ratio<N> share, multiple, extent;
+};
+
+/// What the elements of a joint are counted by; for one piece.
+template <class N>
+struct JointCounts {
+  Ratio<N> joints, weld_elements, starts, tacks, interpass;
+  Length<N> line, weld, passes;  // line of all joints; weld of all sides; that times passes
+  Time<N> welding;               // arc, starts and interpass cleaning
+};
+/// The same of a weldment.
+template <class N>
+struct WeldmentCounts {
+  Ratio<N> weldments, parts, turns;
+  Mass<N> mass;
+};
+
+/// Minutes by element; those that nobody asked for stay 0.
+template <class N>
+struct ElementTimes {
+  std::array<Time<N>, labour_kinds> of{};
+  Time<N> waiting{};
+};
+
+template <class N>
+std::vector<ElementTerm<N>> lift_terms(const std::vector<ElementTerm<Sourced>>& from, std::uint32_t row, Tape* tape) {
+  std::vector<ElementTerm<N>> to;
+  for (const ElementTerm<Sourced>& a : from) {
+    const Figure& figure = fig::element_input(a.kind, a.per, a.attended);
+    to.push_back({a.kind, a.per, a.attended, a.has_multiple, a.has_extent, a.edges, lift<N>(a.time, figure, row, tape),
+                  lift<N>(a.pace, figure, row, tape), lift<N>(a.mass_pace, figure, row, tape),
+                  lift<N>(a.share, figure, row, tape), lift<N>(a.multiple, fig::multiple, row, tape),
+                  a.has_extent ? lift<N>(a.extent, fig::extent_of(a.kind), row, tape) : Ratio<N>{}});
+  }
+  return to;
+}
+
+template <class N>
+Time<N> term_minutes(const ElementTerm<N>& term, const JointCounts<N>& counts) {
+  switch (term.per) {
+    case Driver::metre:
+      return counts.line * term.pace;
+    case Driver::weld_metre:
+      return counts.weld * term.pace;
+    case Driver::edge_metre:
+      return counts.line * term.edges * term.pace;
+    case Driver::pass_metre:
+      return counts.passes * term.pace;
+    case Driver::weld_element:
+      return counts.weld_elements * term.time;
+    case Driver::start:
+      return counts.starts * term.time;
+    case Driver::tack:
+      return counts.tacks * term.time;
+    case Driver::interpass:
+      return counts.interpass * term.time;
+    case Driver::share:
+      return counts.welding * term.share;
+    default:
+      return counts.joints * term.time;
+  }
+}
+
+template <class N>
+Time<N> term_minutes(const ElementTerm<N>& term, const WeldmentCounts<N>& counts) {
+  switch (term.per) {
+    case Driver::part:
+      return counts.parts * term.time;
+    case Driver::kg:
+      return counts.mass * term.mass_pace;
+    case Driver::turn:
+      return counts.turns * term.time;
+    default:
+      return counts.weldments * term.time;
+  }
+}
+
+/// Sums the terms by element, in the order of the rate book.
+template <class N, class Counts>
+ElementTimes<N> element_times(const std::vector<ElementTerm<N>>& terms, const Counts& counts, std::uint32_t row) {
+  ElementTimes<N> out;
+  for (const ElementTerm<N>& term : terms) {
+    Time<N> minutes = term_minutes(term, counts);
+    if (term.has_multiple) minutes = minutes * term.multiple;
+    if (term.has_extent) minutes = minutes * term.extent;
+    Time<N>& sum = term.attended ? out.of[static_cast<std::size_t>(term.kind)] : out.waiting;
+    sum = sum + minutes;
+  }
+  for (std::size_t k = 0; k < labour_kinds; ++k) out.of[k] = name(out.of[k], fig::element_min[k], row);
+  out.waiting = name(out.waiting, fig::waiting_min, row);
+  return out;
+}
+
+template <class N>
+Time<N> all_of(const ElementTimes<N>& times) {
+  Time<N> sum{};
+  for (const Time<N>& minutes : times.of) sum = sum + minutes;
+  return sum;
+}
+
+}  // namespace seambook
