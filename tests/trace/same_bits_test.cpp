@@ -33,6 +33,6 @@ TEST_CASE("a row traced gives the same bits as a row of plain numbers") {
     }
     figures += plain.size();
   }
-  CHECK(recorded > figures * 3 / 4);  // the rest are absent numbers, which leave no mark
+  CHECK(recorded > figures / 2);  // the rest are absent numbers, such as most labour elements: they leave no mark
   MESSAGE(figures << " figures compared");
 }
