@@ -1,5 +1,5 @@
-// The tables of a rate book's fields. The sections stand in four files of tables: the shop, its materials, its work, its
-// checks.
+// The tables of a rate book's fields. The sections stand in four files of tables: the shop, its materials, its work,
+// its checks.
 #pragma once
 
 #include "read/field_table.hpp"
