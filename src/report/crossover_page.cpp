@@ -9,6 +9,8 @@ namespace {
 
 constexpr const char* crossover_sheet = "Crossover";
 
+std::uint16_t column_of_curve(std::uint32_t curve) { return static_cast<std::uint16_t>(1 + curve); }
+
 std::string curve_name(const RateBook& book, const CostCurve& curve) {
   return process_word(book.processes[curve.process].number, book.terms);
 }
@@ -20,8 +22,8 @@ void put_curves_chart(Sheet& sheet, const RateBook& book, const Crossover& cross
   };
   Chart chart{ChartKind::line, heading_row, 7, "Cost of a metre against thickness", "", {}, 620, 360};
   chart.value_axis = fmt::format("{} per {}", book.currency, shown_in(book.terms, unit::m).unit.word);
-  for (std::uint16_t c = 0; c < crossover.curves.size(); ++c)
-    chart.series.push_back({curve_name(book, crossover.curves[c]), range(0), range(static_cast<std::uint16_t>(c + 1))});
+  for (std::uint32_t c = 0; c < crossover.curves.size(); ++c)
+    chart.series.push_back({curve_name(book, crossover.curves[c]), range(0), range(column_of_curve(c))});
   sheet.charts.push_back(std::move(chart));
 }
 
@@ -46,8 +48,8 @@ Sheet crossover_page(const RateBook& book, const Crossover& crossover) {
   const Shown in = shown_in(book.terms, unit::mm, 1);
   put(sheet, heading_row, 0, fmt::format("thickness ({})", in.unit.word), Look::heading);
   sheet.column_widths = {14};
-  for (std::uint16_t c = 0; c < crossover.curves.size(); ++c) {
-    put(sheet, heading_row, static_cast<std::uint16_t>(c + 1),
+  for (std::uint32_t c = 0; c < crossover.curves.size(); ++c) {
+    put(sheet, heading_row, column_of_curve(c),
         fmt::format("{} ({}/{})", curve_name(book, crossover.curves[c]), book.currency,
                     shown_in(book.terms, unit::m).unit.word),
         Look::heading);
@@ -56,10 +58,9 @@ Sheet crossover_page(const RateBook& book, const Crossover& crossover) {
   std::uint32_t row = heading_row;
   for (std::size_t i = 0; i < crossover.thicknesses.size(); ++i) {
     put_number(sheet, ++row, 0, crossover.thicknesses[i].si / in.unit.si, in.decimals, Look::frozen);
-    for (std::uint16_t c = 0; c < crossover.curves.size(); ++c) {
+    for (std::uint32_t c = 0; c < crossover.curves.size(); ++c) {
       if (const auto& cost = crossover.curves[c].cost[i])
-        put_number(sheet, row, static_cast<std::uint16_t>(c + 1), cost->si * shown_in(book.terms, unit::m).unit.si, 2,
-                   Look::frozen);
+        put_number(sheet, row, column_of_curve(c), cost->si * shown_in(book.terms, unit::m).unit.si, 2, Look::frozen);
     }
   }
   put_curves_chart(sheet, book, crossover, row);

@@ -103,7 +103,7 @@ SavingPage saving_page(const RateBook& book, const Comparison& comparison, const
   for (std::uint32_t k = 0; k < count; ++k, ++row) {
     put_names(book, comparison, k, sheet, row);
     put_links(book, comparison, ways, k, sheet, row);
-    for (std::uint16_t i = 0; i < sum_figures.size(); ++i)
+    for (std::uint32_t i = 0; i < sum_figures.size(); ++i)
       cells[{sum_figures[i], k}] = {sheet.name, row, static_cast<std::uint16_t>(SavingAt::first_figure + i)};
   }
   for (std::uint32_t s = 0; s < comparison.scenarios.size(); ++s) {
@@ -115,7 +115,7 @@ SavingPage saving_page(const RateBook& book, const Comparison& comparison, const
     const std::uint32_t first = row + 1;
     for (std::uint32_t k = 0; k < count; ++k) {
       put_names(book, comparison, k, sheet, ++row);
-      for (std::uint16_t i = 0; i < worth_figures.size(); ++i)
+      for (std::uint32_t i = 0; i < worth_figures.size(); ++i)
         cells[{worth_figures[i], s * count + k}] = {sheet.name, row,
                                                     static_cast<std::uint16_t>(SavingAt::first_figure + i)};
     }
