@@ -8,14 +8,14 @@ namespace seambook {
 namespace {
 
 struct WorkAt {
-  enum Column : std::uint16_t { what, paid, grade, count, time, minutes, labour };
+  enum Column : std::uint16_t { what, paid, grade, times, time, minutes, labour };
 };
 
 const char* paid_word(bool once) { return once ? "once" : "per lot"; }
 
 void put_work_headings(Sheet& sheet, const std::string& currency, Table& table) {
   const std::pair<WorkAt::Column, const char*> words[] = {
-      {WorkAt::what, "what"}, {WorkAt::paid, "paid"}, {WorkAt::grade, "labour grade"}, {WorkAt::count, "times"}};
+      {WorkAt::what, "what"}, {WorkAt::paid, "paid"}, {WorkAt::grade, "labour grade"}, {WorkAt::times, "times"}};
   for (const auto& [column, text] : words) put(sheet, heading_row, column, text, Look::heading);
   const std::pair<WorkAt::Column, const Figure*> figures[] = {{WorkAt::time, &fig::job_work_time},
                                                               {WorkAt::minutes, &fig::job_work_min},
@@ -48,7 +48,7 @@ JobWorkPage job_work_page(const RateBook& book, const Job& job, const SharedCell
     put(sheet, row, WorkAt::what, work.what, Look::wrapped);
     put(sheet, row, WorkAt::paid, paid_word(work.once));
     put(sheet, row, WorkAt::grade, work.attended ? book.labour[work.grade].name : "waits");
-    put_number(sheet, row, WorkAt::count, work.count, 0);
+    put_number(sheet, row, WorkAt::times, work.count, 0);
     put_record(sheets, table, shared, job, tape, row++);
   }
   page.last_row = row - 1;
