@@ -53,7 +53,8 @@ std::optional<std::string> nearest_reasons(const RateBook& book, const Joint& jo
     if (procedure.process != process || !for_metal) continue;
     std::vector<std::string> reasons = reasons_against(book, procedure, request);
     if (reasons.empty())  // all fits but the size
-      reasons.push_back(fmt::format("{} is too small for {}", procedure.name, shown(request.size, unit::mm)));
+      reasons.push_back(fmt::format("{} is too small for {}", procedure.name,
+                                    shown(request.size, shown_in(book.terms, unit::mm).unit)));
     if (!fewest || reasons.size() < fewest->size()) fewest = std::move(reasons);
   }
   if (!fewest) return std::nullopt;

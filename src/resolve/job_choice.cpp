@@ -30,6 +30,9 @@ std::string welds_listed(const Procedure& procedure) {
   return joined_with_and(words);
 }
 
+/// The unit in which the shop's terms print sizes.
+Unit length_unit(const RateBook& book) { return shown_in(book.terms, unit::mm).unit; }
+
 /// A reason why a procedure does not suit, as the end of a sentence that begins with its name. Heavier reasons are
 /// farther misses.
 struct Miss {
@@ -50,12 +53,18 @@ std::vector<Miss> use_misses(const RateBook& book, const Procedure& procedure, c
                                      joined_with_and(procedure.groups), request.group)});
   if (!request.process.empty() && process != request.process)
     misses.push_back({4, fmt::format("is process {}, not {}", process, request.process)});
+  const auto position_words = [&](std::vector<std::string> codes) {
+    for (std::string& code : codes) code = position_word(code, request.weld, book.terms);
+    return codes;
+  };
   if (!holds_word(procedure.positions, request.position))
     misses.push_back({2, fmt::format("is for {} {}, not {}", plural("position", procedure.positions.size()),
-                                     joined_with_and(procedure.positions), request.position)});
+                                     joined_with_and(position_words(procedure.positions)),
+                                     position_words({request.position}).front())});
   if (!at_most(procedure.thickness_from, request.thinner) || !at_most(request.thinner, procedure.thickness_to))
-    misses.push_back({1, fmt::format("is for thickness {} to {}, not {}", shown(procedure.thickness_from, unit::mm),
-                                     shown(procedure.thickness_to, unit::mm), shown(request.thinner, unit::mm))});
+    misses.push_back(
+        {1, fmt::format("is for thickness {} to {}, not {}", shown(procedure.thickness_from, length_unit(book)),
+                        shown(procedure.thickness_to, length_unit(book)), shown(request.thinner, length_unit(book)))});
   return misses;
 }
 
@@ -73,7 +82,7 @@ std::string nearest_misses(const RateBook& book, const ChoiceRequest& request) {
     const Procedure& procedure = book.procedures[i];
     std::vector<Miss> misses = use_misses(book, procedure, request);
     if (request.weld == WeldKind::fillet && !at_most(request.size, size_of(procedure)))
-      misses.push_back({1, fmt::format("is for leg up to {}", shown(size_of(procedure), unit::mm))});
+      misses.push_back({1, fmt::format("is for leg up to {}", shown(size_of(procedure), length_unit(book)))});
     Candidate candidate{0, std::abs(size_of(procedure).si - request.size.si), i, procedure.name};
     for (const Miss& miss : misses) {
       candidate.words += (candidate.weight > 0 ? ", and " : " ") + miss.words;
@@ -127,7 +136,7 @@ ChoiceResult choose_procedure(const RateBook& book, const ChoiceRequest& request
   const std::vector<std::size_t> found = suitable(book, request);
   const auto large_enough = std::find_if(
       found.begin(), found.end(), [&](std::size_t i) { return at_most(request.size, size_of(book.procedures[i])); });
-  const std::string asked = fmt::format("{} {}", size_word(request.weld), shown(request.size, unit::mm));
+  const std::string asked = fmt::format("{} {}", size_word(request.weld), shown(request.size, length_unit(book)));
   if (large_enough != found.end()) {
     const auto at = static_cast<std::size_t>(large_enough - found.begin());
     return {*large_enough, fmt::format("{} is the smallest for {} and more{}", book.procedures[*large_enough].name,
