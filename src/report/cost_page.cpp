@@ -10,12 +10,6 @@
 namespace seambook {
 namespace {
 
-constexpr std::uint32_t kinds_heading = 4;
-constexpr std::uint32_t first_kind = kinds_heading + 1;
-struct CostAt {
-  enum CostColumn : std::uint16_t { words_column, each_column, lot_column, once_column };
-};
-
 /// Rows of the page, fixed before formulas refer to them.
 struct CostRows {
   std::uint32_t overhead = 0, total = 0, price_heading = 0, first_price = 0;
@@ -31,7 +25,7 @@ struct CostRows {
 
 CostRows rows_of(const QuoteInputs<double>& in) {
   CostRows rows;
-  rows.overhead = first_kind + cost_kinds;
+  rows.overhead = cost_at::first_kind + cost_kinds;
   rows.total = rows.overhead + (in.overhead_added ? 1 : 0);
   rows.price_heading = rows.total + 3;
   rows.first_price = rows.price_heading + 1;
@@ -51,15 +45,15 @@ LeafFinder cost_cells(const CostRows& rows, const SharedCells& shared) {
     const auto fixed = [](std::uint32_t row, std::uint16_t column) {
       return LeafText{cell_name(row, column, true), 1};
     };
-    if (f == &fig::kind_each) return fixed(first_kind + label.row, CostAt::each_column);
-    if (f == &fig::kind_lot) return fixed(first_kind + label.row, CostAt::lot_column);
-    if (f == &fig::kind_once) return fixed(first_kind + label.row, CostAt::once_column);
-    if (f == &fig::overhead_each) return fixed(rows.overhead, CostAt::each_column);
-    if (f == &fig::overhead_lot) return fixed(rows.overhead, CostAt::lot_column);
-    if (f == &fig::overhead_once) return fixed(rows.overhead, CostAt::once_column);
-    if (f == &fig::total_each) return fixed(rows.total, CostAt::each_column);
-    if (f == &fig::total_lot) return fixed(rows.total, CostAt::lot_column);
-    if (f == &fig::total_once) return fixed(rows.total, CostAt::once_column);
+    if (f == &fig::kind_each) return fixed(cost_at::first_kind + label.row, cost_at::each);
+    if (f == &fig::kind_lot) return fixed(cost_at::first_kind + label.row, cost_at::lot);
+    if (f == &fig::kind_once) return fixed(cost_at::first_kind + label.row, cost_at::once);
+    if (f == &fig::overhead_each) return fixed(rows.overhead, cost_at::each);
+    if (f == &fig::overhead_lot) return fixed(rows.overhead, cost_at::lot);
+    if (f == &fig::overhead_once) return fixed(rows.overhead, cost_at::once);
+    if (f == &fig::total_each) return fixed(rows.total, cost_at::each);
+    if (f == &fig::total_lot) return fixed(rows.total, cost_at::lot);
+    if (f == &fig::total_once) return fixed(rows.total, cost_at::once);
     for (std::uint32_t i = 0; i < rows.price_figures.size(); ++i) {
       if (rows.price_figures[i] != f) continue;
       return LeafText{cell_name(rows.first_price + i, static_cast<std::uint16_t>(1 + label.row)), f->unit.si};
@@ -70,40 +64,39 @@ LeafFinder cost_cells(const CostRows& rows, const SharedCells& shared) {
 }
 
 void put_kinds(Sheet& sheet, const QuoteInputs<double>& in, const CostSums& sums, const std::string& currency) {
-  put(sheet, kinds_heading, CostAt::words_column, "Cost by kind", Look::heading);
-  for (const auto& [column, figure] : {std::pair{CostAt::each_column, &fig::kind_each},
-                                       {CostAt::lot_column, &fig::kind_lot},
-                                       {CostAt::once_column, &fig::kind_once}})
-    put(sheet, kinds_heading, column, heading_of(*figure, currency), Look::heading);
+  put(sheet, cost_at::kinds_heading, cost_at::words, "Cost by kind", Look::heading);
+  for (const auto& [column, figure] :
+       {std::pair{cost_at::each, &fig::kind_each}, {cost_at::lot, &fig::kind_lot}, {cost_at::once, &fig::kind_once}})
+    put(sheet, cost_at::kinds_heading, column, heading_of(*figure, currency), Look::heading);
   for (std::uint32_t k = 0; k < cost_kinds; ++k) {
-    put(sheet, first_kind + k, CostAt::words_column, cost_kind_words[k]);
-    put_formula(sheet, first_kind + k, CostAt::each_column, {sums.each[k], in.each[k].si}, 2);
-    put_formula(sheet, first_kind + k, CostAt::lot_column, {sums.lot[k], in.lot[k].si}, 2);
-    put_formula(sheet, first_kind + k, CostAt::once_column, {sums.once[k], in.once[k].si}, 2);
+    put(sheet, cost_at::first_kind + k, cost_at::words, cost_kind_words[k]);
+    put_formula(sheet, cost_at::first_kind + k, cost_at::each, {sums.each[k], in.each[k].si}, 2);
+    put_formula(sheet, cost_at::first_kind + k, cost_at::lot, {sums.lot[k], in.lot[k].si}, 2);
+    put_formula(sheet, cost_at::first_kind + k, cost_at::once, {sums.once[k], in.once[k].si}, 2);
   }
 }
 
 /// A total is the sum of the cells above it, overhead included.
 void put_total(Sheet& sheet, const CostRows& rows, const CostFigures<double>& cost) {
-  put(sheet, rows.total, CostAt::words_column, "together", Look::total);
+  put(sheet, rows.total, cost_at::words, "together", Look::total);
   const std::pair<std::uint16_t, double> totals[] = {
-      {CostAt::each_column, cost.each.si}, {CostAt::lot_column, cost.lot.si}, {CostAt::once_column, cost.once.si}};
+      {cost_at::each, cost.each.si}, {cost_at::lot, cost.lot.si}, {cost_at::once, cost.once.si}};
   for (const auto& [column, value] : totals) {
-    put_formula(sheet, rows.total, column,
-                {fmt::format("SUM({}:{})", cell_name(first_kind, column), cell_name(rows.total - 1, column)), value}, 2,
-                Look::total);
+    put_formula(
+        sheet, rows.total, column,
+        {fmt::format("SUM({}:{})", cell_name(cost_at::first_kind, column), cell_name(rows.total - 1, column)), value},
+        2, Look::total);
   }
 }
 
 /// The traced prices of all quantities, quantity q in row q of the labels.
 void put_prices(Sheet& sheet, const CostRows& rows, const Job& job, const QuoteInputs<Sourced>& inputs,
                 const SharedCells& shared, const std::string& currency) {
-  put(sheet, rows.price_heading, CostAt::words_column, "Price, step by step", Look::heading);
+  put(sheet, rows.price_heading, cost_at::words, "Price, step by step", Look::heading);
   for (std::uint32_t i = 0; i < rows.price_figures.size(); ++i) {
     const Figure& figure = *rows.price_figures[i];
     const bool total = &figure == &fig::order_total;
-    put(sheet, rows.first_price + i, CostAt::words_column, heading_of(figure, currency),
-        total ? Look::total : Look::text);
+    put(sheet, rows.first_price + i, cost_at::words, heading_of(figure, currency), total ? Look::total : Look::text);
   }
   const LeafFinder cells = cost_cells(rows, shared);
   Tape tape;
@@ -126,62 +119,33 @@ void put_prices(Sheet& sheet, const CostRows& rows, const Job& job, const QuoteI
                        label.figure != &fig::total_once;
     if (!overhead && !price) continue;
     const std::uint32_t row = overhead ? rows.overhead : rows.of(*label.figure);
-    const std::uint16_t overhead_column = label.figure == &fig::overhead_each  ? CostAt::each_column
-                                          : label.figure == &fig::overhead_lot ? CostAt::lot_column
-                                                                               : CostAt::once_column;
+    const std::uint16_t overhead_column = label.figure == &fig::overhead_each  ? cost_at::each
+                                          : label.figure == &fig::overhead_lot ? cost_at::lot
+                                                                               : cost_at::once;
     const std::uint16_t column = overhead ? overhead_column : static_cast<std::uint16_t>(1 + label.row);
     const Look look = label.figure == &fig::order_total ? Look::total : Look::figure;
     put_formula(sheet, row, column, {formula(tape, i, label.figure->unit.si, cells), tape.nodes[i].value},
                 label.figure->decimals, look);
   }
-  if (in.overhead_added) put(sheet, rows.overhead, CostAt::words_column, "overhead on labour");
+  if (in.overhead_added) put(sheet, rows.overhead, cost_at::words, "overhead on labour");
 }
 
-std::uint32_t put_drivers(Sheet& sheet, std::uint32_t row, const RateBook& book, const Job& job,
-                          const Estimate& estimate, const Quote& quote) {
-  put(sheet, row, CostAt::words_column, "What the unit price hangs on", Look::heading);
-  put(sheet, row, CostAt::each_column, fmt::format("for +1 % ({})", book.currency), Look::heading);
-  const std::vector<Sensitivity> all = sensitivities(book, job, estimate, quote);
-  for (std::size_t i = 0; i < all.size() && i < 10; ++i) {
+void put_drivers(Sheet& sheet, std::uint32_t row, const std::string& currency,
+                 const std::vector<Sensitivity>& drivers) {
+  put(sheet, row, cost_at::words, "What the unit price hangs on", Look::heading);
+  put(sheet, row, cost_at::each, fmt::format("for +1 % ({})", currency), Look::heading);
+  for (std::size_t i = 0; i < drivers.size() && i < 10; ++i) {
     ++row;
-    put(sheet, row, CostAt::words_column, all[i].words, Look::wrapped);
-    put_number(sheet, row, CostAt::each_column, all[i].per_percent.si, 3, Look::frozen);
+    put(sheet, row, cost_at::words, drivers[i].words, Look::wrapped);
+    put_number(sheet, row, cost_at::each, drivers[i].per_percent.si, 3, Look::frozen);
   }
-  put(sheet, row + 1, CostAt::words_column, "as calculated; run again after a change", Look::note);
-  return row + 3;
-}
-
-void put_findings(Sheet& sheet, std::uint32_t row, const Quote& quote) {
-  put(sheet, row, CostAt::words_column, "Look again", Look::heading);
-  if (quote.findings.empty()) put(sheet, row + 1, CostAt::words_column, "nothing was found", Look::note);
-  for (const Diagnostic& d : quote.findings) {
-    ++row;
-    sheet.merges.push_back({row, 0, 6});
-    put(sheet, row, CostAt::words_column, d.message + (d.hint.empty() ? "" : "; " + d.hint), Look::warning);
-  }
-}
-
-void put_chart(Sheet& sheet) {
-  const std::string page = cost_sheet;
-  const auto range = [&](std::uint16_t column) {
-    return fmt::format("{}!{}:{}", page, cell_name(first_kind, column, true),
-                       cell_name(first_kind + cost_kinds - 1, column, true));
-  };
-  sheet.charts.push_back({ChartKind::bar,
-                          kinds_heading,
-                          5,
-                          "Where the cost of a piece goes",
-                          "",
-                          {{"each piece", range(CostAt::words_column), range(CostAt::each_column)}},
-                          560,
-                          330});
+  put(sheet, row + 1, cost_at::words, "as calculated; run again after a change", Look::note);
 }
 
 }  // namespace
 
 CostPage cost_page(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
-                   const JointPages& joints, const WeldmentPage& weldments, const SequencePage& sequence,
-                   const JobWorkPage& work, const SharedCells& shared) {
+                   const std::vector<Sensitivity>& drivers, const ShopPages& pages, const SharedCells& shared) {
   const CostRows rows = rows_of(quote.inputs);
   CostPage page;
   Sheet& sheet = page.sheet;
@@ -190,14 +154,11 @@ CostPage cost_page(const RateBook& book, const Job& job, const Estimate& estimat
             "For the shop only: hours and margin stand here. Print the Quote page for the customer.");
   put(sheet, 2, 0, "rates", Look::label);
   put_formula(sheet, 2, 1, {rates_state_cell, std::string("as in the rate book")}, 0, Look::label);
-  put_kinds(sheet, quote.inputs, cost_sums(joints, weldments, sequence, work), book.currency);
+  put_kinds(sheet, quote.inputs, cost_sums(pages), book.currency);
   put_total(sheet, rows, quote.cost);
   put_prices(sheet, rows, job, quote_inputs(book, job, estimate, quote.setups), shared, book.currency);
-  std::uint32_t row = rows.first_price + static_cast<std::uint32_t>(rows.price_figures.size()) + 1;
-  row = put_hours(sheet, row, book.terms, estimate, quote, joints, weldments, sequence);
-  row = put_drivers(sheet, row, book, job, estimate, quote);
-  put_findings(sheet, row, quote);
-  put_chart(sheet);
+  const std::uint32_t row = rows.first_price + static_cast<std::uint32_t>(rows.price_figures.size()) + 1;
+  put_drivers(sheet, row, book.currency, drivers);
   sheet.column_widths = {44, 15, 15, 15, 13, 13, 13};
   sheet.frozen_rows = 3;
   sheet.landscape = true;
@@ -206,6 +167,8 @@ CostPage cost_page(const RateBook& book, const Job& job, const Estimate& estimat
   page.pieces_row = rows.of(fig::pieces_price);
   page.one_off_row = rows.of(fig::one_off_price);
   page.total_row = rows.of(fig::order_total);
+  page.order_cost_row = rows.of(fig::order_cost);
+  page.left_row = rows.of(fig::order_margin);
   if (quote.inputs.has_minimum) page.supplement_row = rows.of(fig::supplement);
   return page;
 }

@@ -1,25 +1,28 @@
-// The cost page: costs by kind, the price of each quantity step by step, what the price hangs on, what to look at
-// again.
+// The cost page: costs by kind, the price of each quantity step by step, what the price hangs on.
 #pragma once
 
-#include "report/job_work_page.hpp"
-#include "report/joint_pages.hpp"
-#include "report/sequence_page.hpp"
-#include "report/weldment_page.hpp"
+#include "report/shop_pages.hpp"
 
 namespace seambook {
 
 inline constexpr const char* cost_sheet = "Cost";
 
-/// Cells that the customer's page shows.
+/// Rows and columns of the costs by kind.
+namespace cost_at {
+inline constexpr std::uint16_t words = 0, each = 1, lot = 2, once = 3;
+inline constexpr std::uint32_t kinds_heading = 4, first_kind = kinds_heading + 1;
+}  // namespace cost_at
+
+/// Cells that other pages show.
 struct CostPage {
   Sheet sheet;
   std::uint16_t first_quantity_column = 1;
-  std::uint32_t quantity_row = 0, unit_price_row = 0, pieces_row = 0, one_off_row = 0, total_row = 0;
+  std::uint32_t quantity_row = 0, unit_price_row = 0, pieces_row = 0, one_off_row = 0, total_row = 0,
+                order_cost_row = 0, left_row = 0;
   std::optional<std::uint32_t> supplement_row;
 };
 
-CostPage cost_page(const RateBook&, const Job&, const Estimate&, const Quote&, const JointPages&, const WeldmentPage&,
-                   const SequencePage&, const JobWorkPage&, const SharedCells&);
+CostPage cost_page(const RateBook&, const Job&, const Estimate&, const Quote&, const std::vector<Sensitivity>& drivers,
+                   const ShopPages&, const SharedCells&);
 
 }  // namespace seambook

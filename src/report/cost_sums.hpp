@@ -1,12 +1,9 @@
-// Formulas that gather the pages' costs by kind, and the hours behind them.
+// Formulas that gather the pages' costs by kind.
 #pragma once
 
 #include <array>
 
-#include "report/job_work_page.hpp"
-#include "report/joint_pages.hpp"
-#include "report/sequence_page.hpp"
-#include "report/weldment_page.hpp"
+#include "report/shop_pages.hpp"
 
 namespace seambook {
 
@@ -14,10 +11,6 @@ namespace seambook {
 struct CostSums {
   std::array<std::string, cost_kinds> each, lot, once;
 };
-CostSums cost_sums(const JointPages&, const WeldmentPage&, const SequencePage&, const JobWorkPage&);
-
-/// Hours for a piece and a lot; gives the next free row.
-std::uint32_t put_hours(Sheet&, std::uint32_t row, Terms, const Estimate&, const Quote&, const JointPages&,
-                        const WeldmentPage&, const SequencePage&);
+CostSums cost_sums(const ShopPages&);
 
 }  // namespace seambook

@@ -12,6 +12,12 @@ struct WorkAt {
 };
 
 const char* paid_word(bool once) { return once ? "once" : "per lot"; }
+constexpr const char* waits_word = "waits";
+
+std::string column_range(const JobWorkPage& page, std::uint16_t column) {
+  return fmt::format("{}!{}:{}", sheet_reference(job_work_sheet), cell_name(page.first_row, column),
+                     cell_name(page.last_row, column));
+}
 
 void put_work_headings(Sheet& sheet, const std::string& currency, Table& table) {
   const std::pair<WorkAt::Column, const char*> words[] = {
@@ -47,7 +53,7 @@ JobWorkPage job_work_page(const RateBook& book, const Job& job, const SharedCell
     job_work_figures(lift_job_work<Traced>(gather_job_work(book, work), 0, &tape), 0);
     put(sheet, row, WorkAt::what, work.what, Look::wrapped);
     put(sheet, row, WorkAt::paid, paid_word(work.once));
-    put(sheet, row, WorkAt::grade, work.attended ? book.labour[work.grade].name : "waits");
+    put(sheet, row, WorkAt::grade, work.attended ? book.labour[work.grade].name : waits_word);
     put_number(sheet, row, WorkAt::times, work.count, 0);
     put_record(sheets, table, shared, job, tape, row++);
   }
@@ -58,11 +64,14 @@ JobWorkPage job_work_page(const RateBook& book, const Job& job, const SharedCell
 
 std::string job_work_labour(const JobWorkPage& page, bool once) {
   if (page.last_row < page.first_row) return {};
-  const auto range = [&](std::uint16_t column) {
-    return fmt::format("{}!{}:{}", sheet_reference(job_work_sheet), cell_name(page.first_row, column),
-                       cell_name(page.last_row, column));
-  };
-  return fmt::format("SUMIF({},\"{}\",{})", range(WorkAt::paid), paid_word(once), range(WorkAt::labour));
+  return fmt::format("SUMIF({},\"{}\",{})", column_range(page, WorkAt::paid), paid_word(once),
+                     column_range(page, WorkAt::labour));
+}
+
+std::string job_work_minutes(const JobWorkPage& page) {
+  if (page.last_row < page.first_row) return {};
+  return fmt::format("SUMIF({},\"<>{}\",{})", column_range(page, WorkAt::grade), waits_word,
+                     column_range(page, WorkAt::minutes));
 }
 
 }  // namespace seambook

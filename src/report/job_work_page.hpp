@@ -15,5 +15,7 @@ struct JobWorkPage {
 JobWorkPage job_work_page(const RateBook&, const Job&, const SharedCells&);
 /// Labour of the lines paid so: `SUMIF('Job work'!B5:B9,"once",'Job work'!G5:G9)`; empty when there are none.
 std::string job_work_labour(const JobWorkPage&, bool once);
+/// Attended minutes of an order, once and for its lot; empty when there are none.
+std::string job_work_minutes(const JobWorkPage&);
 
 }  // namespace seambook

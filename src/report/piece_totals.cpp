@@ -7,6 +7,17 @@ double& of_kind(std::array<double, cost_kinds>& cost, CostKind kind) { return co
 
 }  // namespace
 
+std::array<double, cost_kinds> welding_kinds(const Totals& welding) {
+  std::array<double, cost_kinds> cost{};
+  of_kind(cost, CostKind::labour) = welding.labour.si;
+  of_kind(cost, CostKind::equipment) = welding.equipment.si;
+  of_kind(cost, CostKind::filler) = welding.filler_cost.si;
+  of_kind(cost, CostKind::gas) = welding.gas_cost.si;
+  of_kind(cost, CostKind::power) = welding.power.si;
+  of_kind(cost, CostKind::wear) = welding.wear.si;
+  return cost;
+}
+
 PieceTotals weldment_totals(const Job& job, const Estimate& estimate, std::size_t weldment) {
   const Weldment& w = job.weldments[weldment];
   const WeldmentFigures<double>& own = estimate.weldments[weldment];
@@ -16,12 +27,9 @@ PieceTotals weldment_totals(const Job& job, const Estimate& estimate, std::size_
   }
   out.floor = out.welding.floor + own.floor;
   out.waiting = out.welding.waiting + own.elements.waiting;
-  of_kind(out.cost, CostKind::labour) = out.welding.labour.si + own.labour_cost.si;
-  of_kind(out.cost, CostKind::equipment) = out.welding.equipment.si + own.equipment_cost.si;
-  of_kind(out.cost, CostKind::filler) = out.welding.filler_cost.si;
-  of_kind(out.cost, CostKind::gas) = out.welding.gas_cost.si;
-  of_kind(out.cost, CostKind::power) = out.welding.power.si;
-  of_kind(out.cost, CostKind::wear) = out.welding.wear.si;
+  out.cost = welding_kinds(out.welding);
+  of_kind(out.cost, CostKind::labour) += own.labour_cost.si;
+  of_kind(out.cost, CostKind::equipment) += own.equipment_cost.si;
   if (w.metal_by_mass) of_kind(out.cost, CostKind::base_metal) = own.metal_cost.si;
   for (const Bought& line : w.bought) {
     if (line.scaling == Scaling::each)

@@ -15,6 +15,8 @@ struct PieceTotals {
   std::array<double, cost_kinds> cost{};
 };
 
+/// Money of welding by kind.
+std::array<double, cost_kinds> welding_kinds(const Totals&);
 /// Bought lines count when every piece takes them.
 PieceTotals weldment_totals(const Job&, const Estimate&, std::size_t weldment);
 PieceTotals piece_totals(const Job&, const Estimate&, const Quote&);

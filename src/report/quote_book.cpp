@@ -2,10 +2,11 @@
 
 #include <fmt/format.h>
 
-#include "report/cost_page.hpp"
+#include "report/breakdown_page.hpp"
 #include "report/customer_page.hpp"
 #include "report/material_totals.hpp"
 #include "report/notes_page.hpp"
+#include "report/overview_page.hpp"
 #include "report/rates_page.hpp"
 
 namespace seambook {
@@ -32,14 +33,18 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   WeldmentPage weldments = weldment_page(book, job, shared);
   SequencePage sequence = sequence_page(book, job, work, quote, shared);
   JobWorkPage work_page = job_work_page(book, job, shared);
-  CostPage cost = cost_page(book, job, estimate, quote, joints, weldments, sequence, work_page, shared);
+  const ShopPages pages{joints, weldments, sequence, work_page};
+  const std::vector<Sensitivity> drivers = sensitivities(book, job, estimate, quote);
+  CostPage cost = cost_page(book, job, estimate, quote, drivers, pages, shared);
   Workbook workbook;
   workbook.title = fmt::format("Quote {}", job.name);
   workbook.author = book.shop;
   workbook.subject = job.title;
   workbook.year = quote.date.year, workbook.month = quote.date.month, workbook.day = quote.date.day;
   workbook.sheets.push_back(customer_page(book, job, quote, cost));
+  workbook.sheets.push_back(overview_page(book, job, estimate, quote, drivers, cost, pages));
   workbook.sheets.push_back(std::move(cost.sheet));
+  workbook.sheets.push_back(breakdown_page(book, job, estimate, quote, pages));
   for (Sheet& sheet : joints.sheets) workbook.sheets.push_back(std::move(sheet));
   workbook.sheets.push_back(std::move(weldments.sheet));
   if (!job.work.empty()) workbook.sheets.push_back(std::move(work_page.sheet));

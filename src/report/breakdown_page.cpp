@@ -1,0 +1,225 @@
+#include "report/breakdown_page.hpp"
+
+#include <fmt/format.h>
+
+#include "report/element_minutes.hpp"
+#include "report/piece_totals.hpp"
+
+namespace seambook {
+namespace {
+
+struct At {
+  enum Column : std::uint16_t {
+    words,
+    floor,
+    labour,
+    equipment,
+    filler,
+    gas,
+    power,
+    wear,
+    bought,
+    cost,
+    share,
+    per_length,
+    columns
+  };
+};
+
+/// Rows of the joint pages that one line adds up; last < first when it has none.
+struct JointRows {
+  std::uint32_t first = 1, last = 0;
+};
+struct Line {
+  std::string words;
+  JointRows joints;
+  std::optional<std::size_t> weldment;  // its own labour and metal count too
+  JointRows bought;                     // rows of the weldments page
+  PieceTotals totals;
+};
+
+/// Of each joint its first row on the joint pages; one more at the end.
+std::vector<std::uint32_t> first_rows(const Job& job, const JointPages& pages) {
+  std::vector<std::uint32_t> rows = {pages.table.first_row};
+  for (const Joint& joint : job.joints) rows.push_back(rows.back() + static_cast<std::uint32_t>(joint.passes.size()));
+  return rows;
+}
+
+std::vector<Line> weldment_lines(const Job& job, const Estimate& estimate, const ShopPages& pages) {
+  const std::vector<std::uint32_t> rows = first_rows(job, pages.joints);
+  std::vector<Line> lines;
+  std::uint32_t bought = pages.weldments.bought_first;
+  for (std::size_t w = 0; w < job.weldments.size(); ++w) {
+    const Weldment& weldment = job.weldments[w];
+    const auto lines_bought = static_cast<std::uint32_t>(weldment.bought.size());
+    JointRows joints;
+    if (weldment.joint_count > 0)
+      joints = {rows[weldment.first_joint], rows[weldment.first_joint + weldment.joint_count] - 1};
+    lines.push_back({weldment.name, joints, w, {bought, bought + lines_bought - 1}, weldment_totals(job, estimate, w)});
+    bought += lines_bought;
+  }
+  if (job.bought.empty()) return lines;
+  Line whole{"bought for the job as a whole", {}, {}, {bought, pages.weldments.bought_last}, {}};
+  for (const Bought& line : job.bought)
+    if (line.scaling == Scaling::each)
+      whole.totals.cost[static_cast<std::size_t>(cost_kind(line.kind))] += line.price.si.value;
+  lines.push_back(std::move(whole));
+  return lines;
+}
+
+std::vector<Line> joint_lines(const Job& job, const Estimate& estimate, const ShopPages& pages) {
+  const std::vector<std::uint32_t> rows = first_rows(job, pages.joints);
+  std::vector<Line> lines;
+  for (std::size_t j = 0; j < job.joints.size(); ++j) {
+    const Joint& joint = job.joints[j];
+    Line line{joint.id + " " + (joint.mark.empty() ? weld_in_words(joint) : joint.mark),
+              {rows[j], rows[j + 1] - 1},
+              {},
+              {},
+              {}};
+    PieceTotals& t = line.totals;
+    t.welding = joint_totals(estimate.joints[j]);
+    t.floor = t.welding.floor;
+    t.cost = welding_kinds(t.welding);
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+std::string joint_part(const ShopPages& pages, const Figure& figure, const JointRows& rows) {
+  const auto at = pages.joints.table.columns.find(&figure);
+  if (at == pages.joints.table.columns.end() || rows.last < rows.first) return {};
+  return sum_of(at->second.sheet, at->second.column, rows.first, rows.last);
+}
+
+std::string weldment_part(const ShopPages& pages, const Figure& figure, const std::optional<std::size_t>& weldment) {
+  const auto at = pages.weldments.table.columns.find(&figure);
+  if (!weldment || at == pages.weldments.table.columns.end()) return {};
+  return fmt::format("{}!{}", weldments_sheet, cell_name(weldment_row(*weldment), at->second.column));
+}
+
+std::string bought_part(const JointRows& rows) {
+  if (rows.last < rows.first) return {};
+  return sum_of(weldments_sheet, bought_column::each, rows.first, rows.last);
+}
+
+void put_headings(Sheet& sheet, std::uint32_t row, const char* title, const RateBook& book, bool by_joint) {
+  put(sheet, row, At::words, title, Look::heading);
+  put(sheet, row, At::floor, "floor time (h)", Look::heading);
+  const std::pair<At::Column, const char*> moneys[] = {
+      {At::labour, "labour"}, {At::equipment, "equipment"}, {At::filler, "filler"},           {At::gas, "gas"},
+      {At::power, "power"},   {At::wear, "wear parts"},     {At::bought, "metal and bought"}, {At::cost, "cost"}};
+  for (const auto& [column, words] : moneys)
+    if (!by_joint || column != At::bought)
+      put(sheet, row, column, fmt::format("{} ({})", words, book.currency), Look::heading);
+  put(sheet, row, At::share, "of all", Look::heading);
+  if (by_joint)
+    put(sheet, row, At::per_length,
+        fmt::format("by weld length ({}/{})", book.currency, shown_in(book.terms, unit::m).unit.word), Look::heading);
+}
+
+/// Set-ups arise by lot only.
+std::uint16_t column_of(CostKind kind) {
+  constexpr std::array<std::uint16_t, cost_kinds> columns = {At::labour, At::labour, At::equipment, At::filler,
+                                                             At::gas,    At::power,  At::wear,      At::bought,
+                                                             At::bought, At::bought, At::bought};
+  return columns[static_cast<std::size_t>(kind)];
+}
+
+double bought_of(const PieceTotals& totals) {
+  double sum = 0;
+  for (const CostKind kind : {CostKind::base_metal, CostKind::cutting, CostKind::outside, CostKind::other})
+    sum += totals.cost[static_cast<std::size_t>(kind)];
+  return sum;
+}
+
+/// One line's costs; the share is of the total that stands in `total_row`.
+void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages& pages, std::uint32_t total_row,
+              double all) {
+  const auto both = [&](const Figure& of_joints, const Figure& of_weldment) {
+    return together({joint_part(pages, of_joints, line.joints), weldment_part(pages, of_weldment, line.weldment)});
+  };
+  const auto of = [&](CostKind kind) { return line.totals.cost[static_cast<std::size_t>(kind)]; };
+  const auto joints = [&](const Figure& figure) { return together({joint_part(pages, figure, line.joints)}); };
+  put(sheet, row, At::words, line.words);
+  put_formula(sheet, row, At::floor,
+              {fmt::format("({})/60", both(fig::floor, fig::weldment_floor)), line.totals.floor.si / unit::h.si}, 2);
+  put_formula(sheet, row, At::labour, {both(fig::labour_cost, fig::weldment_labour), of(CostKind::labour)}, 2);
+  put_formula(sheet, row, At::equipment, {both(fig::equipment_cost, fig::weldment_equipment), of(CostKind::equipment)},
+              2);
+  put_formula(
+      sheet, row, At::filler,
+      {together({joint_part(pages, fig::filler_cost, line.joints), joint_part(pages, fig::flux_cost, line.joints)}),
+       of(CostKind::filler)},
+      2);
+  put_formula(sheet, row, At::gas, {joints(fig::gas_cost), of(CostKind::gas)}, 2);
+  put_formula(sheet, row, At::power, {joints(fig::power_cost), of(CostKind::power)}, 2);
+  put_formula(sheet, row, At::wear, {joints(fig::wear_cost), of(CostKind::wear)}, 2);
+  if (line.weldment || line.bought.last >= line.bought.first)
+    put_formula(sheet, row, At::bought,
+                {together({weldment_part(pages, fig::metal_cost, line.weldment), bought_part(line.bought)}),
+                 bought_of(line.totals)},
+                2);
+  const double cost = sum_of_kinds(line.totals.cost);
+  put_formula(sheet, row, At::cost,
+              {fmt::format("SUM({}:{})", cell_name(row, At::labour), cell_name(row, At::bought)), cost}, 2);
+  const std::string total = cell_name(total_row, At::cost, true);
+  put_formula(sheet, row, At::share,
+              {fmt::format("IF({0}>0,{1}/{0}*100,0)", total, cell_name(row, At::cost)), all > 0 ? cost / all * 100 : 0},
+              1);
+  sheet.cells.back().number_format = "0.0\" %\"";
+}
+
+/// Each joint's cost by the length of its welds.
+void put_per_length(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages& pages, Terms terms) {
+  const std::string length = joint_part(pages, fig::weld_length, line.joints);
+  const double shown = line.totals.welding.weld_length.si / shown_in(terms, fig::weld_length).unit.si;
+  put_formula(sheet, row, At::per_length,
+              {fmt::format("IF({0}>0,{1}/{0},0)", length, cell_name(row, At::cost)),
+               shown > 0 ? sum_of_kinds(line.totals.cost) / shown : 0},
+              2);
+}
+
+/// The lines and their total; gives the next free row.
+std::uint32_t put_lines(Sheet& sheet, std::uint32_t row, const char* title, const std::vector<Line>& lines,
+                        const RateBook& book, const ShopPages& pages, bool by_joint) {
+  put_headings(sheet, row, title, book, by_joint);
+  const std::uint32_t first = row + 1, total = first + static_cast<std::uint32_t>(lines.size());
+  std::array<double, At::columns> sums{};
+  double all = 0;
+  for (const Line& line : lines) all += sum_of_kinds(line.totals.cost);
+  for (const Line& line : lines) {
+    put_line(sheet, ++row, line, pages, total, all);
+    if (by_joint) put_per_length(sheet, row, line, pages, book.terms);
+    const auto& cost = line.totals.cost;
+    sums[At::floor] += line.totals.floor.si / unit::h.si;
+    for (std::size_t k = 0; k < cost_kinds; ++k) sums[column_of(static_cast<CostKind>(k))] += cost[k];
+    sums[At::cost] += sum_of_kinds(cost);
+  }
+  put(sheet, total, At::words, "together", Look::total);
+  for (std::uint16_t c = At::floor; c <= At::cost; ++c)
+    if (!by_joint || c != At::bought)
+      put_formula(sheet, total, c, {fmt::format("SUM({}:{})", cell_name(first, c), cell_name(total - 1, c)), sums[c]},
+                  2, Look::total);
+  return total + 3;
+}
+
+}  // namespace
+
+Sheet breakdown_page(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
+                     const ShopPages& pages) {
+  Sheet sheet;
+  sheet.name = breakdown_sheet;
+  put_title(sheet, "Where cost and time of a piece come from",
+            "For one piece: without what is paid by lot or once, and before overhead that is added to labour.");
+  std::uint32_t row =
+      put_lines(sheet, heading_row, "by weldment", weldment_lines(job, estimate, pages), book, pages, false);
+  row = put_element_minutes(sheet, row, book, estimate, piece_totals(job, estimate, quote).floor, pages);
+  put_lines(sheet, row, "by joint", joint_lines(job, estimate, pages), book, pages, true);
+  sheet.column_widths = {40, 11, 11, 12, 11, 11, 11, 11, 13, 12, 10, 13};
+  sheet.frozen_rows = 2;
+  sheet.landscape = true;
+  return sheet;
+}
+
+}  // namespace seambook
