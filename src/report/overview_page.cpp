@@ -80,7 +80,7 @@ void put_prices(Sheet& sheet, const RateBook& book, const Quote& quote, const Co
     const double quantity = static_cast<double>(quote.prices[q].quantity);
     put_formula(sheet, row, At::quantity, {link(cost.quantity_row), quantity}, 0);
     put_formula(sheet, row, At::unit_price, {link(cost.unit_price_row), f.unit_price.si}, 2);
-    put_formula(sheet, row, At::total, {link(cost.total_row), f.total.si}, 2, Look::subtotal);
+    put_formula(sheet, row, At::total, {link(cost.total_row), f.total.si}, 2);
     put_formula(sheet, row, At::cost, {link(cost.order_cost_row), f.cost.si}, 2);
     put_formula(sheet, row, At::left, {link(cost.left_row), f.left.si}, 2);
     const std::string total = cell_name(row, At::total), left = cell_name(row, At::left);

@@ -4,8 +4,8 @@
 
 #include "report/breakdown_page.hpp"
 #include "report/customer_page.hpp"
-#include "report/material_totals.hpp"
 #include "report/notes_page.hpp"
+#include "report/order_page.hpp"
 #include "report/overview_page.hpp"
 #include "report/rates_page.hpp"
 
@@ -29,7 +29,6 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   const std::vector<SourceId> used = used_sources(book, job, quote.setups);
   const SharedCells shared = shared_cells(book, job, used);
   JointPages joints = joint_pages(book, job, shared);
-  put_material_totals(book, job, estimate, joints);
   WeldmentPage weldments = weldment_page(book, job, shared);
   SequencePage sequence = sequence_page(book, job, work, quote, shared);
   JobWorkPage work_page = job_work_page(book, job, shared);
@@ -46,6 +45,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   workbook.sheets.push_back(std::move(cost.sheet));
   workbook.sheets.push_back(breakdown_page(book, job, estimate, quote, pages));
   for (Sheet& sheet : joints.sheets) workbook.sheets.push_back(std::move(sheet));
+  workbook.sheets.push_back(order_page(book, job, estimate, cost, pages, shared));
   workbook.sheets.push_back(std::move(weldments.sheet));
   if (!job.work.empty()) workbook.sheets.push_back(std::move(work_page.sheet));
   workbook.sheets.push_back(std::move(sequence.sheet));

@@ -1,0 +1,81 @@
+// The pages for the shop foot: by weldment, by joint and by element they add up to what the quote has.
+#include <doctest/doctest.h>
+
+#include "../estimate/shop_files.hpp"
+#include "report/breakdown_page.hpp"
+#include "report/overview_page.hpp"
+#include "report/piece_totals.hpp"
+#include "report/quote_book.hpp"
+
+using namespace seambook;
+
+namespace {
+
+double number_of(const Cell& cell) {
+  if (const auto* formula = std::get_if<Formula>(&cell.content)) return std::get<double>(formula->value);
+  return std::get<double>(cell.content);
+}
+
+/// The number beside a text in the first column, in rows below `after`.
+double beside(const Sheet& sheet, std::string_view words, std::uint16_t column, std::string_view after = {}) {
+  std::uint32_t begin = 0;
+  for (const Cell& cell : sheet.cells) {
+    const auto* text = std::get_if<std::string>(&cell.content);
+    if (text != nullptr && cell.column == 0 && *text == after) begin = cell.row;
+  }
+  std::optional<std::uint32_t> row;
+  for (const Cell& cell : sheet.cells) {
+    const auto* text = std::get_if<std::string>(&cell.content);
+    if (text != nullptr && cell.column == 0 && cell.row >= begin && *text == words && (!row || cell.row < *row))
+      row = cell.row;
+  }
+  REQUIRE_MESSAGE(row.has_value(), words);
+  for (const Cell& cell : sheet.cells)
+    if (cell.row == *row && cell.column == column) return number_of(cell);
+  FAIL("no number beside ", words);
+  return 0;
+}
+
+const Sheet& sheet_of(const Workbook& workbook, std::string_view name) {
+  for (const Sheet& sheet : workbook.sheets)
+    if (sheet.name == name) return sheet;
+  FAIL("no sheet ", name);
+  return workbook.sheets.front();
+}
+
+}  // namespace
+
+TEST_CASE("the pages for the shop foot with the quote") {
+  constexpr std::uint16_t floor_column = 1, cost_column = 9;
+  for (const char* file : {"bracket.yaml", "brewhouse-platform.yaml", "pipe-set.yaml", "wash-down-cabinet.yaml",
+                           "marlgannet/machine-base.yaml", "marlgannet/coolant-tank.yaml", "saltbriar/ramp.yaml",
+                           "saltbriar/tool-enclosure.yaml"}) {
+    CAPTURE(file);
+    test::LoadedJob loaded = test::load_job(file);
+    REQUIRE(loaded.job.has_value());
+    const RateBook& book = *loaded.book;
+    const Job& job = *loaded.job;
+    const Estimate estimated = estimate(book, job);
+    const auto work = sequence_jobs(book, std::span(&job, 1), loaded.diagnostics);
+    REQUIRE(work.has_value());
+    const Quote quote = make_quote(book, job, estimated, *work, {2026, 5, 4});
+    const Workbook workbook = quote_workbook(book, job, estimated, *work, quote);
+    const PieceTotals piece = piece_totals(job, estimated, quote);
+
+    const Sheet& breakdown = sheet_of(workbook, breakdown_sheet);
+    const double each = sum_of_kinds(plain_money(quote.inputs.each));
+    CHECK(beside(breakdown, "together", cost_column) == doctest::Approx(each).epsilon(1e-12));
+    CHECK(beside(breakdown, "together", floor_column) == doctest::Approx(piece.floor.si / unit::h.si).epsilon(1e-12));
+    CHECK(beside(breakdown, "together", cost_column, "by joint") ==
+          doctest::Approx(welding_cost(piece.welding).si).epsilon(1e-12));
+    CHECK(beside(breakdown, "floor time", 1) == doctest::Approx(piece.floor.si / unit::min.si).epsilon(1e-12));
+    // What access and rest add is a part of the floor time, by factor nothing.
+    const double rest = beside(breakdown, "what access and rest add", 1);
+    CHECK(rest >= -1e-6);
+    CHECK(rest < piece.floor.si / unit::min.si / 3);
+
+    const Sheet& overview = sheet_of(workbook, overview_sheet);
+    CHECK(beside(overview, "floor time of a piece", 1) == doctest::Approx(piece.floor.si / unit::h.si));
+    CHECK(beside(overview, "set-ups of a lot", 1) == doctest::Approx(quote.setup_time.si / unit::h.si));
+  }
+}
