@@ -6,6 +6,10 @@
 namespace seambook::fig {
 
 // Section and passes.
+inline constexpr Figure groove_section{"groove_section", "section of the groove", unit::mm2, 2,
+                                       "inside the faces: by the kind of weld"};
+inline constexpr Figure caps_section{"caps_section", "section of the caps", unit::mm2, 2, "2/3 × width × height, each"};
+inline constexpr Figure share_section{"share_section", "excess by share", unit::mm2, 2, "groove × share"};
 inline constexpr Figure gouge_depth{"gouge_depth", "depth gouged", unit::mm, 2};
 inline constexpr Figure gouge_width{"gouge_width", "width gouged", unit::mm, 2};
 inline constexpr Figure gouged{"gouged", "section gouged and put back", unit::mm2, 2,

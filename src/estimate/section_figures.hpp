@@ -120,9 +120,13 @@ Area<N> caps(const JointShape& shape, const JointInputs<N>& in, const GrooveFigu
 template <class N>
 Area<N> section_of(const JointShape& shape, const JointInputs<N>& in) {
   if (shape.weld == WeldKind::fillet) return fillet_figures(shape, in);
-  const GrooveFigures<N> groove = filled_figures(shape, in);
-  Area<N> section = shape.sizes.share ? groove.section * (number<N>(1) + in.weld.excess_share) : groove.section;
-  section = section + caps(shape, in, groove);
+  GrooveFigures<N> groove = filled_figures(shape, in);
+  const bool capped = shape.sizes.capped || shape.sizes.back_cap;
+  if (!capped && !shape.sizes.share && !shape.sizes.reinforced) return groove.section;
+  if (shape.weld != WeldKind::edge) groove.section = name(groove.section, fig::groove_section);
+  Area<N> section = groove.section;
+  if (shape.sizes.share) section = section + name(groove.section * in.weld.excess_share, fig::share_section);
+  if (capped) section = section + name(caps(shape, in, groove), fig::caps_section);
   if (!shape.sizes.reinforced) return section;
   const Area<N> over = fillet_section(in.weld.reinforce, in.convexity);
   return section + (is_double(shape.weld) ? 2 * over : over);
