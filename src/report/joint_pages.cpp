@@ -69,15 +69,21 @@ std::vector<const Figure*> columns_of(std::size_t page) {
 }
 
 /// Columns of words that a page has besides.
-std::vector<const char*> words_of(std::size_t page) {
-  switch (page) {
-    case 1:
-      return {"role"};
-    case 3:
-      return {"filler", "gas", "flux", "gas behind the weld"};
-    default:
-      return {};
-  }
+std::vector<const char*> words_of(std::size_t page, const MaterialWords& words) {
+  if (page == 1) return {"role"};
+  if (page != 3) return {};
+  std::vector<const char*> columns = {"filler", "gas"};
+  if (words.flux) columns.push_back("flux");
+  if (words.purge_gas) columns.push_back("gas behind the weld");
+  return columns;
+}
+
+MaterialWords material_words(const std::set<const Figure*>& found) {
+  MaterialWords words;
+  auto next = static_cast<std::uint16_t>(words.gas + 1);
+  if (found.contains(&fig::flux)) words.flux = next++;
+  if (found.contains(&fig::purge_gas)) words.purge_gas = next;
+  return words;
 }
 
 constexpr std::array<const char*, page_count> sheet_names = {joints_sheet, passes_sheet, labour_sheet, materials_sheet};
@@ -144,13 +150,14 @@ std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
 
 void lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPages& pages) {
   pages.table.first_row = heading_row + 1;
+  pages.words = material_words(found);
   for (std::size_t p = 0; p < page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
     std::uint16_t column = 0;
     for (const char* words : {"weldment", "joint", "weld", "procedure", "process"})
       put(sheet, heading_row, column++, words, Look::heading);
     sheet.column_widths = {16, 8, 24, 11, 8};
-    for (const char* words : words_of(p)) {
+    for (const char* words : words_of(p, pages.words)) {
       put(sheet, heading_row, column++, words, Look::heading);
       sheet.column_widths.push_back(10);
     }
@@ -161,7 +168,7 @@ void lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPa
       sheet.column_widths.push_back(9.5);
     }
     sheet.frozen_rows = heading_row + 1;
-    sheet.frozen_columns = 2;
+    sheet.frozen_columns = 3;
     sheet.repeat_rows = {heading_row, heading_row};
     sheet.landscape = true;
   }
@@ -183,10 +190,12 @@ void put_names(const RateBook& book, const Job& job, const Joint& joint, JointPa
     const Procedure& procedure = book.procedures[joint.passes[g].procedure];
     put(pages.sheets[1], row + g, role_column, std::string(role_word(joint.passes[g].role)));
     Sheet& materials = pages.sheets[3];
-    if (procedure.filler) put(materials, row + g, material_words::filler, book.fillers[*procedure.filler].name);
-    if (procedure.gas) put(materials, row + g, material_words::gas, book.gases[*procedure.gas].name);
-    if (procedure.flux) put(materials, row + g, material_words::flux, book.fluxes[*procedure.flux].name);
-    if (joint.purge) put(materials, row + g, material_words::purge_gas, book.gases[*book.allowances.purge_gas].name);
+    const MaterialWords& words = pages.words;
+    if (procedure.filler) put(materials, row + g, words.filler, book.fillers[*procedure.filler].name);
+    if (procedure.gas) put(materials, row + g, words.gas, book.gases[*procedure.gas].name);
+    if (words.flux && procedure.flux) put(materials, row + g, *words.flux, book.fluxes[*procedure.flux].name);
+    if (words.purge_gas && joint.purge)
+      put(materials, row + g, *words.purge_gas, book.gases[*book.allowances.purge_gas].name);
   }
 }
 

@@ -11,16 +11,18 @@ inline constexpr const char* passes_sheet = "Passes";
 inline constexpr const char* labour_sheet = "Labour";
 inline constexpr const char* materials_sheet = "Materials";
 
+/// Columns of words on the materials page; what no row needs has none.
+struct MaterialWords {
+  std::uint16_t filler = 5, gas = 6;
+  std::optional<std::uint16_t> flux, purge_gas;
+};
+
 struct JointPages {
   Table table;
+  MaterialWords words;
   std::uint32_t last_row = 0;  // of the data; totals stand in the next
   std::vector<Sheet> sheets;   // joints, passes, labour, materials
 };
-
-/// Columns of words on the materials page.
-namespace material_words {
-inline constexpr std::uint16_t filler = 5, gas = 6, flux = 7, purge_gas = 8;
-}
 
 /// Whether the rows add up: not where a joint stands once for every way to weld it.
 enum class Rows : std::uint8_t { add_up, stand_beside };

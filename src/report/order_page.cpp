@@ -118,13 +118,12 @@ void put_fillers(OrderSheet& at, const MaterialTotals& totals, const JointPages&
     const Filler& filler = filler_named(at.book, name);
     std::optional<double> pack;
     if (filler.pack) pack = filler.pack->si / kg.si;
-    put_item(at,
-             {name, filler.classification, kg, used_of(at, joints, material_words::filler, fig::filler, kg, mass.si),
-              pack, price_of(filler.price, shared)});
+    put_item(at, {name, filler.classification, kg, used_of(at, joints, joints.words.filler, fig::filler, kg, mass.si),
+                  pack, price_of(filler.price, shared)});
   }
   for (const auto& [name, mass] : totals.fluxes) {
     const Flux& flux = *std::ranges::find(at.book.fluxes, name, &Flux::name);
-    put_item(at, {name, flux.classification, kg, used_of(at, joints, material_words::flux, fig::flux, kg, mass.si),
+    put_item(at, {name, flux.classification, kg, used_of(at, joints, *joints.words.flux, fig::flux, kg, mass.si),
                   std::nullopt, price_of(flux.price, shared)});
   }
 }
@@ -133,7 +132,6 @@ void put_gases(OrderSheet& at, const std::map<std::string, Volume<>>& used, std:
                const Figure& figure, const char* words, const JointPages& joints, const SharedCells& shared) {
   const Unit volume = shown_in(at.book.terms, unit::l).unit;
   for (const auto& [name, amount] : used) {
-    if (!joints.table.columns.contains(&figure)) continue;
     const Gas& gas = *std::ranges::find(at.book.gases, name, &Gas::name);
     put_item(at, {name, fmt::format("{}{}", gas.designation, words), volume,
                   used_of(at, joints, named_in, figure, volume, amount.si), std::nullopt, price_of(gas.price, shared)});
@@ -213,9 +211,10 @@ Sheet order_page(const RateBook& book, const Job& job, const Estimate& estimate,
   put_headings(at);
   const MaterialTotals totals = material_totals(book, job, estimate);
   put_fillers(at, totals, pages.joints, shared);
-  put_gases(at, totals.gases, material_words::gas, fig::gas, "", pages.joints, shared);
-  put_gases(at, totals.purge_gases, material_words::purge_gas, fig::purge_gas, ", behind the weld", pages.joints,
-            shared);
+  put_gases(at, totals.gases, pages.joints.words.gas, fig::gas, "", pages.joints, shared);
+  if (pages.joints.words.purge_gas)
+    put_gases(at, totals.purge_gases, *pages.joints.words.purge_gas, fig::purge_gas, ", behind the weld", pages.joints,
+              shared);
   put_metal(at, job, estimate, pages.weldments, shared);
   put_bought(at, job, pages.weldments);
   put(sheet, at.row + 1, At::what, "together", Look::total);
