@@ -57,32 +57,32 @@ std::vector<ScenarioInputs<Sourced>> scenario_inputs(const Investment&);
 FamilyInputs<Sourced> family_inputs(const WaySums& now, const WaySums& next);
 
 template <class N>
-InvestmentInputs<N> lift_investment(const InvestmentInputs<Sourced>& a, Tape* tape = nullptr) {
+InvestmentInputs<N> lift_investment(const InvestmentInputs<Sourced>& a, const Lifting& by = {}) {
   InvestmentInputs<N> out;
-  for (const Money<Sourced>& line : a.capital) out.capital.push_back(lift<N>(line, fig::capital_line, 0, tape));
-  for (const Money<Sourced>& line : a.yearly) out.yearly.push_back(lift<N>(line, fig::yearly_line, 0, tape));
-  out.life_years = lift<N>(a.life_years, fig::life_years, 0, tape);
-  out.residual = lift<N>(a.residual, fig::residual, 0, tape);
-  out.interest = lift<N>(a.interest, fig::interest, 0, tape);
-  out.upkeep = lift<N>(a.upkeep, fig::upkeep, 0, tape);
-  out.first_year = lift<N>(a.first_year, fig::first_year, 0, tape);
-  out.orders_year = lift<N>(a.orders_year, fig::orders_year, 0, tape);
-  out.order_pieces = lift<N>(a.order_pieces, fig::order_pieces, 0, tape);
-  out.avoidable_rate = lift<N>(a.avoidable_rate, fig::avoidable_rate, 0, tape);
+  for (const Money<Sourced>& line : a.capital) out.capital.push_back(lift<N>(line, fig::capital_line, 0, by));
+  for (const Money<Sourced>& line : a.yearly) out.yearly.push_back(lift<N>(line, fig::yearly_line, 0, by));
+  out.life_years = lift<N>(a.life_years, fig::life_years, 0, by);
+  out.residual = lift<N>(a.residual, fig::residual, 0, by);
+  out.interest = lift<N>(a.interest, fig::interest, 0, by);
+  out.upkeep = lift<N>(a.upkeep, fig::upkeep, 0, by);
+  out.first_year = lift<N>(a.first_year, fig::first_year, 0, by);
+  out.orders_year = lift<N>(a.orders_year, fig::orders_year, 0, by);
+  out.order_pieces = lift<N>(a.order_pieces, fig::order_pieces, 0, by);
+  out.avoidable_rate = lift<N>(a.avoidable_rate, fig::avoidable_rate, 0, by);
   out.labour_value = a.labour_value;
   out.avoidable_known = a.avoidable_known;
   return out;
 }
 
 template <class N>
-ScenarioInputs<N> lift_scenario(const ScenarioInputs<Sourced>& a, std::uint32_t row, Tape* tape = nullptr) {
-  return {lift<N>(a.capital, fig::capital_factor, row, tape), lift<N>(a.fit_up, fig::fit_up_factor, row, tape),
-          lift<N>(a.finish, fig::finish_factor, row, tape), lift<N>(a.metres, fig::metres_factor, row, tape)};
+ScenarioInputs<N> lift_scenario(const ScenarioInputs<Sourced>& a, std::uint32_t row, const Lifting& by = {}) {
+  return {lift<N>(a.capital, fig::capital_factor, row, by), lift<N>(a.fit_up, fig::fit_up_factor, row, by),
+          lift<N>(a.finish, fig::finish_factor, row, by), lift<N>(a.metres, fig::metres_factor, row, by)};
 }
 
 template <class N>
-FamilyInputs<N> lift_family(const FamilyInputs<Sourced>& a, std::uint32_t row, Tape* tape = nullptr) {
-  const auto up = [&](const Figure& figure, const auto& x) { return lift<N>(x, figure, row, tape); };
+FamilyInputs<N> lift_family(const FamilyInputs<Sourced>& a, std::uint32_t row, const Lifting& by = {}) {
+  const auto up = [&](const Figure& figure, const auto& x) { return lift<N>(x, figure, row, by); };
   return {up(fig::family_metres, a.metres),     up(fig::now_floor, a.floor),
           up(fig::next_floor, a.next_floor),    up(fig::next_burning, a.next_burning),
           up(fig::now_labour, a.labour),        up(fig::now_other, a.other),

@@ -45,14 +45,15 @@ struct ElementTimes {
 };
 
 template <class N>
-std::vector<ElementTerm<N>> lift_terms(const std::vector<ElementTerm<Sourced>>& from, std::uint32_t row, Tape* tape) {
+std::vector<ElementTerm<N>> lift_terms(const std::vector<ElementTerm<Sourced>>& from, std::uint32_t row,
+                                       const Lifting& by) {
   std::vector<ElementTerm<N>> to;
   for (const ElementTerm<Sourced>& a : from) {
     const Figure& figure = fig::element_input(a.kind, a.per, a.attended);
-    to.push_back({a.kind, a.per, a.attended, a.has_multiple, a.has_extent, a.edges, lift<N>(a.time, figure, row, tape),
-                  lift<N>(a.pace, figure, row, tape), lift<N>(a.mass_pace, figure, row, tape),
-                  lift<N>(a.share, figure, row, tape), lift<N>(a.multiple, fig::multiple, row, tape),
-                  a.has_extent ? lift<N>(a.extent, fig::extent_of(a.kind), row, tape) : Ratio<N>{}});
+    to.push_back({a.kind, a.per, a.attended, a.has_multiple, a.has_extent, a.edges, lift<N>(a.time, figure, row, by),
+                  lift<N>(a.pace, figure, row, by), lift<N>(a.mass_pace, figure, row, by),
+                  lift<N>(a.share, figure, row, by), lift<N>(a.multiple, fig::multiple, row, by),
+                  a.has_extent ? lift<N>(a.extent, fig::extent_of(a.kind), row, by) : Ratio<N>{}});
   }
   return to;
 }

@@ -11,13 +11,16 @@ bool is_count(const Figure& figure) { return figure.decimals == 0 && std::string
 
 }  // namespace
 
-void add_gradient(Gradients& gradients, const RateBook& book, SourceId source, double scaled,
+void add_gradient(Gradients& gradients, const RateBook& book, const Sourced& input, const Unit& unit, double scaled,
                   const std::string& words) {
+  const SourceId source = input.source;
   if (source == no_source) return;
   auto [entry, added] = gradients.try_emplace(source);
   entry->second.per_percent.si += scaled / 100;
   if (!added) return;
   entry->second.source = source;
+  entry->second.value = input.value;
+  entry->second.unit = source < first_job_source ? book.sources[source].unit : unit;
   entry->second.words =
       source < first_job_source ? book.sources[source].entry + ", " + book.sources[source].field : words;
 }
@@ -29,7 +32,8 @@ void add_gradients(Gradients& gradients, const RateBook& book, const Tape& tape,
     if (node.op != Op::input || adjoint[i] == 0) continue;
     const Label& label = tape.labels[node.label];
     if (label.source != summed && !is_count(*label.figure))
-      add_gradient(gradients, book, label.source, adjoint[i] * node.value, place + label.figure->words);
+      add_gradient(gradients, book, {node.value, label.source}, label.figure->unit, adjoint[i] * node.value,
+                   place + label.figure->words);
   }
 }
 

@@ -13,12 +13,14 @@ struct Sensitivity {
   SourceId source = no_source;
   std::string words;  // `labour welder rate`, `bracket/1 leg`
   Money<> per_percent;
+  double value = 0;  // SI
+  Unit unit;         // to show it in, metric
 };
 
 using Gradients = std::map<SourceId, Sensitivity>;
 
 /// Adds `scaled` (derivative × value) to an input's; `words` name a number of the job, the rate book's name themselves.
-void add_gradient(Gradients&, const RateBook&, SourceId, double scaled, const std::string& words);
+void add_gradient(Gradients&, const RateBook&, const Sourced&, const Unit&, double scaled, const std::string& words);
 /// Adds what the inputs on a tape contribute. Counts are known, not doubtful, and are left out; so are sums.
 void add_gradients(Gradients&, const RateBook&, const Tape&, const std::vector<double>& adjoint,
                    const std::string& place);

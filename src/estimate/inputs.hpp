@@ -106,18 +106,18 @@ void each_pass_input(A& a, B& b, F f) {
   each_pass_labour_input(a.labour, b.labour, f);
 }
 
-/// The row as numbers of type N. With Traced, `tape` records each input; pass group g is row g of the labels.
+/// The row as numbers of type N. With Traced, a tape records each input; pass group g is row g of the labels.
 template <class N>
-Row<N> lift_row(const Row<Sourced>& from, Tape* tape = nullptr) {
+Row<N> lift_row(const Row<Sourced>& from, const Lifting& by = {}) {
   Row<N> to{from.shape, {}, from.pass_shapes, std::vector<PassInputs<N>>(from.passes.size()), from.gouge_shape, {}};
   each_joint_input(from.joint, to.joint,
-                   [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, tape); });
+                   [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, by); });
   each_gouge_input(from.gouge, to.gouge,
-                   [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, tape); });
-  to.joint.labour.terms = lift_terms<N>(from.joint.labour.terms, 0, tape);
+                   [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, by); });
+  to.joint.labour.terms = lift_terms<N>(from.joint.labour.terms, 0, by);
   for (std::size_t g = 0; g < from.passes.size(); ++g) {
     const auto up = [&](const Figure& figure, const auto& a, auto& b) {
-      b = lift<N>(a, figure, static_cast<std::uint32_t>(g), tape);
+      b = lift<N>(a, figure, static_cast<std::uint32_t>(g), by);
     };
     each_pass_input(from.passes[g], to.passes[g], up);
     each_metal_input(from.passes[g].metal, to.passes[g].metal, up);

@@ -26,8 +26,8 @@ struct WeldmentRow {
 };
 
 template <class N>
-WeldmentInputs<N> lift_weldment(const WeldmentInputs<Sourced>& a, std::uint32_t row, Tape* tape = nullptr) {
-  const auto up = [&](const Figure& figure, const auto& x) { return lift<N>(x, figure, row, tape); };
+WeldmentInputs<N> lift_weldment(const WeldmentInputs<Sourced>& a, std::uint32_t row, const Lifting& by = {}) {
+  const auto up = [&](const Figure& figure, const auto& x) { return lift<N>(x, figure, row, by); };
   return {up(fig::weldments, a.weldments),
           up(fig::parts, a.parts),
           up(fig::turns, a.turns),
@@ -41,7 +41,7 @@ WeldmentInputs<N> lift_weldment(const WeldmentInputs<Sourced>& a, std::uint32_t 
           up(fig::labour_rate, a.labour_rate),
           up(fig::wage, a.wage),
           up(fig::equipment_rate, a.equipment_rate),
-          lift_terms<N>(a.terms, row, tape)};
+          lift_terms<N>(a.terms, row, by)};
 }
 
 WeldmentRow gather_weldment(const RateBook&, const Job&, const Weldment&);

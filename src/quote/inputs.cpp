@@ -10,8 +10,8 @@ std::size_t kind_index(CostKind kind) { return static_cast<std::size_t>(kind); }
 void add(Money<Sourced>& sum, double money) { sum = {{sum.si.value + money, summed}}; }
 
 /// A bought line in its column: what every piece takes counts with the weldments in a piece.
-void add_bought(const Bought& line, double weldments, QuoteInputs<Sourced>& in) {
-  const double price = line.price.si.value;
+void add_bought(const Bought& line, double weldments, const Lifting& by, QuoteInputs<Sourced>& in) {
+  const double price = by.moved(line.price.si);
   switch (line.scaling) {
     case Scaling::each:
       add(in.each[kind_index(cost_kind(line.kind))], price * weldments);
@@ -28,7 +28,7 @@ void add_bought(const Bought& line, double weldments, QuoteInputs<Sourced>& in) 
 }  // namespace
 
 QuoteInputs<Sourced> quote_inputs(const RateBook& book, const Job& job, const Estimate& estimate,
-                                  const std::vector<SetupRow>& setups) {
+                                  const std::vector<SetupRow>& setups, const Lifting& by) {
   QuoteInputs<Sourced> in;
   Totals welding;
   for (const RowFigures<double>& row : estimate.joints) welding += joint_totals(row);
@@ -43,17 +43,17 @@ QuoteInputs<Sourced> quote_inputs(const RateBook& book, const Job& job, const Es
     add(in.each[kind_index(CostKind::labour)], figures.labour_cost.si);
     add(in.each[kind_index(CostKind::equipment)], figures.equipment_cost.si);
     if (job.weldments[w].metal_by_mass) add(in.each[kind_index(CostKind::base_metal)], figures.metal_cost.si);
-    for (const Bought& line : job.weldments[w].bought) add_bought(line, job.weldments[w].count.si.value, in);
+    for (const Bought& line : job.weldments[w].bought) add_bought(line, job.weldments[w].count.si.value, by, in);
   }
-  for (const Bought& line : job.bought) add_bought(line, 1, in);
+  for (const Bought& line : job.bought) add_bought(line, 1, by, in);
   for (const JobWork& work : job.work) {
     if (!work.attended) continue;
     auto& of = work.once ? in.once : in.lot;
-    const Money<> labour = job_work_figures(lift_job_work<double>(gather_job_work(book, work), 0), 0).labour_cost;
+    const Money<> labour = job_work_figures(lift_job_work<double>(gather_job_work(book, work), 0, by), 0).labour_cost;
     add(of[kind_index(CostKind::labour)], labour.si);
   }
   for (const SetupRow& row : setups) {
-    const SetupFigures<double> figures = setup_figures(lift_setup<double>(row.inputs, 0), 0);
+    const SetupFigures<double> figures = setup_figures(lift_setup<double>(row.inputs, 0, by), 0);
     add(in.lot[kind_index(CostKind::set_up)], figures.labour_cost.si);
     add(in.lot[kind_index(CostKind::equipment)], figures.equipment_cost.si);
   }

@@ -29,11 +29,11 @@ struct JobWorkFigures {
 };
 
 template <class N>
-JobWorkInputs<N> lift_job_work(const JobWorkInputs<Sourced>& a, std::uint32_t row, Tape* tape = nullptr) {
-  return {lift<N>(a.time, fig::job_work_time, row, tape),
-          lift<N>(a.labour_rate, fig::labour_rate, row, tape),
-          lift<N>(a.wage, fig::wage, row, tape),
-          lift<N>(a.burden, fig::burden, row, tape),
+JobWorkInputs<N> lift_job_work(const JobWorkInputs<Sourced>& a, std::uint32_t row, const Lifting& by = {}) {
+  return {lift<N>(a.time, fig::job_work_time, row, by),
+          lift<N>(a.labour_rate, fig::labour_rate, row, by),
+          lift<N>(a.wage, fig::wage, row, by),
+          lift<N>(a.burden, fig::burden, row, by),
           a.count,
           a.loaded_rate,
           a.attended};

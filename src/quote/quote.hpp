@@ -3,8 +3,11 @@
 // totals.
 #pragma once
 
+#include <optional>
+
 #include "estimate/estimate.hpp"
 #include "estimate/gradients.hpp"
+#include "quote/doubt.hpp"
 #include "quote/price.hpp"
 #include "sequence/work.hpp"
 
@@ -31,11 +34,14 @@ struct Quote {
   std::vector<QuotePrice> prices;  // parallel to Job::quantities
   std::vector<std::string> assumptions, cautions;
   std::vector<Diagnostic> findings;
+  std::optional<Doubt> doubt;  // absent where nobody asked: it takes a thousand estimates and more
 };
 
 Quote make_quote(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, Date date);
-/// The quote's inputs as they stand, each with its source: policy from the rate book, sums marked `summed`.
-QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, const std::vector<SetupRow>&);
+/// The quote's inputs as they stand, each with its source: policy from the rate book, sums marked `summed`. What goes
+/// into the sums is multiplied as `by` says.
+QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, const std::vector<SetupRow>&,
+                                  const Lifting& by = {});
 /// What an owner should look at again in cost and price: shares of the cost, policy, dates.
 std::vector<Diagnostic> price_findings(const RateBook&, const Job&, const Quote&);
 /// Cautions for the processes of a job: the usual hazards, and who has the last word. Never a claim of conformity.
@@ -50,8 +56,18 @@ std::vector<SourceId> joint_sources(const RateBook&, const Job&);
 /// What the entries of these numbers rest on, each once: `procedure CG-F5: assumption (invented shop)`.
 std::vector<std::string> basis_lines(const RateBook&, const std::vector<SourceId>&);
 
-/// All inputs but counts that move the unrounded unit price of the first quantity, largest first; ties in source order.
-/// By one backward sweep over the quote and one a joint.
-std::vector<Sensitivity> sensitivities(const RateBook&, const Job&, const Estimate&, const Quote&);
+/// Which price is swept, of the first quantity: the unrounded one of a piece, or the order with its one-offs, before
+/// the minimum charge.
+enum class SweptPrice : std::uint8_t { unit, order };
+/// All inputs but counts that move the price, largest first; ties in source order. By one backward sweep over the quote
+/// and one a joint.
+std::vector<Sensitivity> sensitivities(const RateBook&, const Job&, const Estimate&, const Quote&,
+                                       SweptPrice = SweptPrice::unit);
+
+/// How far the total of the first quantity may lie off: every input with a range drawn once a sample for all rows, from
+/// a triangular distribution about its value. The same inputs give the same bits.
+Doubt find_doubt(const RateBook&, const Job&, const Estimate&, const Quote&);
+/// By nearest rank; `ascending` holds at least one.
+Percentiles percentiles(const std::vector<double>& ascending);
 
 }  // namespace seambook

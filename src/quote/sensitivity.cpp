@@ -7,25 +7,28 @@
 namespace seambook {
 namespace {
 
-/// Money of the unit price per unit of each cost kind, from the sweep over the quote's own record.
+/// Money of the price per unit of each cost kind, from the sweep over the quote's own record.
 struct Weights {
-  std::array<double, cost_kinds> each{}, lot{};
+  std::array<double, cost_kinds> each{}, lot{}, once{};
 };
 
 double weight(const std::array<double, cost_kinds>& of, CostKind kind) { return of[static_cast<std::size_t>(kind)]; }
 
-Weights sweep_quote(const RateBook& book, const QuoteInputs<Sourced>& inputs, std::int64_t quantity,
+Weights sweep_quote(const RateBook& book, QuoteInputs<Sourced> inputs, std::int64_t quantity, SweptPrice swept,
                     Gradients& gradients) {
   Tape tape;
+  inputs.has_minimum = false;  // where it binds nothing would move
   const QuoteInputs<Traced> in = lift_quote<Traced>(inputs, &tape);
   const PriceFigures<Traced> price =
       price_figures(in, cost_figures(in), number<Traced>(static_cast<double>(quantity)), 0);
-  const std::vector<double> adjoint = sweep(tape, {{price.exact_price.si.node, 1}});
+  const Money<Traced>& of = swept == SweptPrice::unit ? price.exact_price : price.total;
+  const std::vector<double> adjoint = sweep(tape, {{of.si.node, 1}});
   add_gradients(gradients, book, tape, adjoint, "");
   Weights weights;
   for (std::size_t k = 0; k < cost_kinds; ++k) {
     if (in.each[k].si.tape != nullptr) weights.each[k] = adjoint[in.each[k].si.node];
     if (in.lot[k].si.tape != nullptr) weights.lot[k] = adjoint[in.lot[k].si.node];
+    if (in.once[k].si.tape != nullptr) weights.once[k] = adjoint[in.once[k].si.node];
   }
   return weights;
 }
@@ -60,23 +63,24 @@ void sweep_weldment(const RateBook& book, const Job& job, const Weldment& weldme
   add_gradients(gradients, book, tape, sweep(tape, seeds), "weldment " + weldment.name + ", ");
 }
 
-/// A bought line moves the price by its own money; a line paid once is quoted apart and leaves the unit price alone.
+/// A bought line moves the price by its own money; a line paid once leaves the price of a piece alone.
 void add_bought(const RateBook& book, const Bought& line, double weldments, const Weights& weights,
                 Gradients& gradients) {
-  if (line.scaling == Scaling::once) return;
-  const auto& of = line.scaling == Scaling::each ? weights.each : weights.lot;
+  const auto& of = line.scaling == Scaling::each      ? weights.each
+                   : line.scaling == Scaling::per_lot ? weights.lot
+                                                      : weights.once;
   const double count = line.scaling == Scaling::each ? weldments : 1;
   const double moved = weight(of, cost_kind(line.kind)) * line.price.si.value * count;
-  add_gradient(gradients, book, line.price.si.source, moved, "bought: " + line.what);
+  if (moved != 0) add_gradient(gradients, book, line.price.si, unit::money, moved, "bought: " + line.what);
 }
 
 }  // namespace
 
 std::vector<Sensitivity> sensitivities(const RateBook& book, const Job& job, const Estimate& estimate,
-                                       const Quote& quote) {
+                                       const Quote& quote, SweptPrice swept) {
   Gradients gradients;
   const Weights weights =
-      sweep_quote(book, quote_inputs(book, job, estimate, quote.setups), job.quantities.front(), gradients);
+      sweep_quote(book, quote_inputs(book, job, estimate, quote.setups), job.quantities.front(), swept, gradients);
   Tape tape;
   for (const Joint& joint : job.joints) sweep_joint(book, job, joint, weights, tape, gradients);
   for (const Weldment& weldment : job.weldments) {
@@ -87,11 +91,11 @@ std::vector<Sensitivity> sensitivities(const RateBook& book, const Job& job, con
   }
   for (const Bought& line : job.bought) add_bought(book, line, 1, weights, gradients);
   for (const JobWork& work : job.work) {
-    if (work.once || !work.attended) continue;  // once is quoted apart
+    if (!work.attended) continue;
     tape.clear();
     const auto figures = job_work_figures(lift_job_work<Traced>(gather_job_work(book, work), 0, &tape), 0);
     std::vector<Seed> seeds;
-    seed(seeds, figures.labour_cost.si, weight(weights.lot, CostKind::labour));
+    seed(seeds, figures.labour_cost.si, weight(work.once ? weights.once : weights.lot, CostKind::labour));
     add_gradients(gradients, book, tape, sweep(tape, seeds), work.what + ", ");
   }
   for (const SetupRow& setup : quote.setups) {

@@ -38,6 +38,7 @@ struct FieldInfo {
   Dim dim = dim::ratio;
   bool required = false;
   bool may_be_zero = false;                        // amounts and counts
+  bool below_whole = false;                        // amounts: shares less than 100 %
   bool rising = false;                             // spans: the first is the smaller one
   std::int64_t most = 1'000'000;                   // counts
   std::span<const std::string_view> choices = {};  // words: empty when any will do

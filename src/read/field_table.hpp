@@ -114,6 +114,11 @@ constexpr Field<S> or_zero(Field<S> field) {
   return field;
 }
 template <class S>
+constexpr Field<S> below_whole(Field<S> field) {
+  field.info.below_whole = true;
+  return or_zero(field);
+}
+template <class S>
 constexpr Field<S> rising(Field<S> field) {
   field.info.rising = true;
   return field;

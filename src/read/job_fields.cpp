@@ -28,6 +28,8 @@ constexpr auto default_fields() {
       field<Member, &JointDefaults::position>("position", "ISO 6947 or AWS welding position: PB"),
       field<Member, &JointDefaults::finish>("finish", "name of a finish in the rate book: F1"),
       field<Member, &JointDefaults::grade>("grade", "name of a labour grade in the rate book: welder"),
+      below_whole(field<Member, &JointDefaults::range>(
+          "range", "how far sizes and prices stated here may lie off either way: 5 %")),
   });
 }
 

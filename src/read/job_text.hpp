@@ -41,6 +41,7 @@ struct BackgougeText {
 /// What may be said for a joint, a weldment (for all its joints) or a job (for all its weldments); the nearest wins.
 struct JointDefaults {
   std::optional<Word> base_metal, process, procedure, position, finish, grade;
+  Maybe<dim::ratio> range;  // how far the sizes and prices stated may lie off, either way
 };
 
 struct JointText {

@@ -48,7 +48,7 @@ constexpr auto element_own = std::to_array<Field<LabourElementText>>({
         "thickness", "only from the first to the second, of the thinner member: [8 mm, 40 mm]")),
     field<&LabourElementText::attended>("attended", "false where the part waits and nobody works at it"),
 });
-constexpr auto element_table = joined(element_own, evidence_fields<&LabourElementText::evidence>());
+constexpr auto element_table = joined(element_own, figure_evidence_fields<&LabourElementText::evidence>());
 
 constexpr auto job_element_own = std::to_array<Field<JobElementText>>({
     required(chosen_from(job_element_words, field<&JobElementText::element>("element", "what is done: take_off"))),
@@ -59,7 +59,7 @@ constexpr auto job_element_own = std::to_array<Field<JobElementText>>({
     field<&JobElementText::grade>("grade", "name of a labour grade; the first when left out: welder"),
     field<&JobElementText::attended>("attended", "false where nobody works at it: electrodes in the oven"),
 });
-constexpr auto job_element_table = joined(job_element_own, evidence_fields<&JobElementText::evidence>());
+constexpr auto job_element_table = joined(job_element_own, figure_evidence_fields<&JobElementText::evidence>());
 
 constexpr auto one_off_table = std::to_array<Field<OneOffText>>({
     required(field<&OneOffText::what>("what", "is done or bought, in words: procedure test of the root pass")),

@@ -19,6 +19,8 @@ std::span<const Field<FinishText>> fields<FinishText>();
 template <>
 std::span<const Field<OverheadText>> fields<OverheadText>();
 template <>
+std::span<const Field<RangesText>> fields<RangesText>();
+template <>
 std::span<const Field<PriceText>> fields<PriceText>();
 template <>
 std::span<const Field<ChecksText>> fields<ChecksText>();
@@ -72,6 +74,14 @@ constexpr auto evidence_fields() {
       required(field<Member, &Evidence::basis>("basis", "published, common practice or assumption")),
       required(field<Member, &Evidence::source>("source", "where the figures come from, in words")),
   });
+}
+
+/// Entries whose figures can be in doubt.
+template <auto Member>
+constexpr auto figure_evidence_fields() {
+  return joined(evidence_fields<Member>(),
+                std::to_array({below_whole(field<Member, &Evidence::range>(
+                    "range", "how far the figures may lie off either way, in place of what 'ranges' gives: 10 %"))}));
 }
 
 }  // namespace seambook

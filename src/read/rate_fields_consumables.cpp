@@ -11,7 +11,7 @@ constexpr auto pass_limit_own = std::to_array({
     field<&PassLimitText::leg>("leg", "largest fillet of one pass: 8 mm"),
     field<&PassLimitText::area>("area", "largest section of one pass, in place of the leg: 40 mm2"),
 });
-constexpr auto pass_limit_table = joined(pass_limit_own, evidence_fields<&PassLimitText::evidence>());
+constexpr auto pass_limit_table = joined(pass_limit_own, figure_evidence_fields<&PassLimitText::evidence>());
 
 constexpr auto gouging_own = std::to_array({
     field<&GougingText::depth>("depth", "of the groove where a joint states none: 4 mm"),
@@ -19,7 +19,7 @@ constexpr auto gouging_own = std::to_array({
     or_zero(field<&GougingText::time>("time", "gouging and grinding clean, for one metre of weld: 6 min/m")),
     or_zero(field<&GougingText::carbons>("carbons", "carbon electrodes for one metre of weld: 1.20 EUR/m")),
 });
-constexpr auto gouging_table = joined(gouging_own, evidence_fields<&GougingText::evidence>());
+constexpr auto gouging_table = joined(gouging_own, figure_evidence_fields<&GougingText::evidence>());
 
 constexpr auto flux_own = std::to_array({
     required(field<&FluxText::name>("name", "by which procedures name it: F-AB1")),
@@ -29,7 +29,7 @@ constexpr auto flux_own = std::to_array({
     required(chosen_from(flux_ratio_bases, field<&FluxText::ratio_basis>(
                                                "ratio_basis", "per_deposit (weld metal) or per_wire (wire used)"))),
 });
-constexpr auto flux_table = joined(flux_own, evidence_fields<&FluxText::evidence>());
+constexpr auto flux_table = joined(flux_own, figure_evidence_fields<&FluxText::evidence>());
 
 constexpr auto wear_part_own = std::to_array({
     required(field<&WearPartText::name>("name", "of the part: contact tip")),
@@ -39,7 +39,7 @@ constexpr auto wear_part_own = std::to_array({
     field<&WearPartText::life_length>("life_length", "length of passes that it lasts, in place of the hours: 4000 m"),
     field<&WearPartText::life_starts>("life_starts", "starts that it lasts, in place of the hours: 60"),
 });
-constexpr auto wear_part_table = joined(wear_part_own, evidence_fields<&WearPartText::evidence>());
+constexpr auto wear_part_table = joined(wear_part_own, figure_evidence_fields<&WearPartText::evidence>());
 
 }  // namespace
 

@@ -13,7 +13,7 @@ constexpr auto base_metal_own = std::to_array({
     or_zero(field<&BaseMetalText::price>("price", "what the shop pays: 1.15 EUR/kg")),
     field<&BaseMetalText::yield>("yield", "net mass as a share of the mass bought: 85 %"),
 });
-constexpr auto base_metal_table = joined(base_metal_own, evidence_fields<&BaseMetalText::evidence>());
+constexpr auto base_metal_table = joined(base_metal_own, figure_evidence_fields<&BaseMetalText::evidence>());
 
 constexpr auto filler_own = std::to_array({
     required(field<&FillerText::name>("name", "by which procedures name it: G3Si1-1.0")),
@@ -28,14 +28,14 @@ constexpr auto filler_own = std::to_array({
     field<&FillerText::piece_mass>("piece_mass", "of one electrode or rod, covering included: 33 g"),
     field<&FillerText::linear_mass>("linear_mass", "of a metre of tubular wire: 7.6 g/m"),
 });
-constexpr auto filler_table = joined(filler_own, evidence_fields<&FillerText::evidence>());
+constexpr auto filler_table = joined(filler_own, figure_evidence_fields<&FillerText::evidence>());
 
 constexpr auto gas_own = std::to_array({
     required(field<&GasText::name>("name", "by which procedures name it: M21")),
     field<&GasText::designation>("designation", "by ISO 14175: ISO 14175 - M21"),
     required(or_zero(field<&GasText::price>("price", "what the shop pays: 6.20 EUR/m3"))),
 });
-constexpr auto gas_table = joined(gas_own, evidence_fields<&GasText::evidence>());
+constexpr auto gas_table = joined(gas_own, figure_evidence_fields<&GasText::evidence>());
 
 constexpr auto preparation_own = std::to_array({
     required(field<&PreparationText::weld>("weld", weld_kinds_in_words)),
@@ -46,7 +46,7 @@ constexpr auto preparation_own = std::to_array({
     field<&PreparationText::radius>("radius", "root radius of a U or J: 6 mm"),
     at_most(2, field<&PreparationText::sides>("sides", "2 where it is for square edges welded from both sides")),
 });
-constexpr auto preparation_table = joined(preparation_own, evidence_fields<&PreparationText::evidence>());
+constexpr auto preparation_table = joined(preparation_own, figure_evidence_fields<&PreparationText::evidence>());
 
 }  // namespace
 

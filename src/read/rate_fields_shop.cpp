@@ -9,7 +9,7 @@ constexpr auto labour_own = std::to_array({
     field<&LabourText::wage>("wage", "paid: 24 EUR/h"),
     or_zero(field<&LabourText::burden>("burden", "on top of the wage: 45 %")),
 });
-constexpr auto labour_table = joined(labour_own, evidence_fields<&LabourText::evidence>());
+constexpr auto labour_table = joined(labour_own, figure_evidence_fields<&LabourText::evidence>());
 
 constexpr auto allowances_own = std::to_array({
     or_zero(field<&AllowancesText::fit_up_per_part>("fit_up_per_part", "fitting one piece: 2 min")),
@@ -28,14 +28,14 @@ constexpr auto allowances_own = std::to_array({
     or_zero(
         field<&AllowancesText::excess_overlap>("excess_overlap", "by which the cap laps over each groove edge: 2 mm")),
 });
-constexpr auto allowances_table = joined(allowances_own, evidence_fields<&AllowancesText::evidence>());
+constexpr auto allowances_table = joined(allowances_own, figure_evidence_fields<&AllowancesText::evidence>());
 
 constexpr auto handling_own = std::to_array({
     required(field<&HandlingText::name>("name", "of the way to turn: by hand, hoist, crane")),
     field<&HandlingText::up_to>("up_to", "largest mass; any when left out: 25 kg"),
     required(or_zero(field<&HandlingText::turn>("turn", "time of one turn: 4 min"))),
 });
-constexpr auto handling_table = joined(handling_own, evidence_fields<&HandlingText::evidence>());
+constexpr auto handling_table = joined(handling_own, figure_evidence_fields<&HandlingText::evidence>());
 
 constexpr auto finish_after_table = std::to_array({
     required(field<&FinishAfterText::process>("process", "ISO 4063 number or AWS letters: 521")),
@@ -48,13 +48,21 @@ constexpr auto finish_own = std::to_array({
     required(or_zero(field<&FinishText::time>("time", "for one metre of weld: 1.5 min/m"))),
     field<&FinishText::after>("after", "a list of what it takes after one process: {process: 521, time: 6 min/m}"),
 });
-constexpr auto finish_table = joined(finish_own, evidence_fields<&FinishText::evidence>());
+constexpr auto finish_table = joined(finish_own, figure_evidence_fields<&FinishText::evidence>());
 
 constexpr auto overhead_own = std::to_array({
     field<&OverheadText::in_rate>("in_rate", "whether the labour rates hold it: true or false"),
     or_zero(field<&OverheadText::added>("added", "share of labour cost, as its own line: 35 %")),
 });
-constexpr auto overhead_table = joined(overhead_own, evidence_fields<&OverheadText::evidence>());
+constexpr auto overhead_table = joined(overhead_own, figure_evidence_fields<&OverheadText::evidence>());
+
+constexpr auto ranges_own = std::to_array({
+    required(below_whole(field<&RangesText::published>("published", "of published figures, either way: 5 %"))),
+    required(
+        below_whole(field<&RangesText::common_practice>("common_practice", "of common practice, either way: 20 %"))),
+    required(below_whole(field<&RangesText::assumption>("assumption", "of assumptions, either way: 40 %"))),
+});
+constexpr auto ranges_table = joined(ranges_own, evidence_fields<&RangesText::evidence>());
 
 constexpr auto price_own = std::to_array({
     or_zero(field<&PriceText::contingency>("contingency", "share of the cost: 6 %")),
@@ -68,7 +76,7 @@ constexpr auto price_own = std::to_array({
     field<&PriceText::tax>("tax", "in words: prices are without value-added tax"),
     field<&PriceText::finish>("finish", "of joints that name none: F0"),
 });
-constexpr auto price_table = joined(price_own, evidence_fields<&PriceText::evidence>());
+constexpr auto price_table = joined(price_own, figure_evidence_fields<&PriceText::evidence>());
 
 }  // namespace
 
@@ -95,6 +103,10 @@ std::span<const Field<FinishText>> fields<FinishText>() {
 template <>
 std::span<const Field<OverheadText>> fields<OverheadText>() {
   return overhead_table;
+}
+template <>
+std::span<const Field<RangesText>> fields<RangesText>() {
+  return ranges_table;
 }
 template <>
 std::span<const Field<PriceText>> fields<PriceText>() {

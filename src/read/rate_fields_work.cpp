@@ -27,7 +27,7 @@ constexpr auto process_own = std::to_array({
     or_zero(field<&ProcessText::wear>("wear", "wear parts per hour of arc or beam: 0.60 EUR/h")),
     or_zero(field<&ProcessText::equipment>("equipment", "per hour that the station is occupied: 3.10 EUR/h")),
 });
-constexpr auto process_table = joined(process_own, evidence_fields<&ProcessText::evidence>());
+constexpr auto process_table = joined(process_own, figure_evidence_fields<&ProcessText::evidence>());
 
 constexpr auto procedure_use = std::to_array({
     required(field<&ProcedureText::name>("name", "by which joints name it: CG-F3")),
@@ -60,7 +60,7 @@ constexpr auto procedure_settings = std::to_array({
     field<&ProcedureText::transfer>("transfer", "of metal, in words: pulsed"),
 });
 constexpr auto procedure_table =
-    joined(joined(procedure_use, procedure_settings), evidence_fields<&ProcedureText::evidence>());
+    joined(joined(procedure_use, procedure_settings), figure_evidence_fields<&ProcedureText::evidence>());
 
 constexpr auto station_own = std::to_array({
     required(field<&StationText::name>("name", "of the station: ST-1")),
@@ -81,7 +81,7 @@ constexpr auto change_task_own = std::to_array({
     required(or_zero(field<&ChangeTaskText::time>("time", "what it takes: 4 min"))),
     field<&ChangeTaskText::cold>("cold", "also when nothing was mounted: true or false"),
 });
-constexpr auto change_task_table = joined(change_task_own, evidence_fields<&ChangeTaskText::evidence>());
+constexpr auto change_task_table = joined(change_task_own, figure_evidence_fields<&ChangeTaskText::evidence>());
 
 constexpr auto qualification_table = std::to_array({
     required(field<&QualificationText::process>("process", "ISO 4063 number or AWS letters: 135")),

@@ -20,6 +20,7 @@ constexpr auto rate_table = std::to_array<Field<RateText>>({
     field<&RateText::shop>("shop", "name of the shop"),
     field<&RateText::currency>("currency", "ISO 4217 code: EUR"),
     chosen_from(term_words, field<&RateText::terms>("terms", "iso or aws: the words in what is printed")),
+    field<&RateText::ranges>("ranges", "how far figures may lie off, by what they rest on: {assumption: 40 %, ...}"),
     field<&RateText::prices>("prices", "margin, contingency, minimum charge and terms"),
     field<&RateText::overhead>("overhead", "{in_rate: true} or {added: 35 %}"),
     field<&RateText::allowances>("allowances", "minutes that every weldment and joint pays"),

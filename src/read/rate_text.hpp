@@ -207,6 +207,13 @@ struct InvestmentText {
   Evidence evidence;
 };
 
+/// How far figures may lie off, either way, by what they rest on.
+struct RangesText {
+  Place place;
+  Maybe<dim::ratio> published, common_practice, assumption;
+  Evidence evidence;
+};
+
 struct RateText {
   Place place;
   std::vector<std::uint32_t> files;  // all that were read, also those that gave nothing
@@ -214,6 +221,7 @@ struct RateText {
   std::optional<Chosen> labour_method;  // elements, operating_factor
   std::vector<Word> factor_covers;
   std::optional<Word> factor_definition;
+  std::optional<RangesText> ranges;
   std::optional<OverheadText> overhead;
   std::optional<PriceText> prices;
   std::optional<AllowancesText> allowances;

@@ -162,7 +162,8 @@ std::optional<Whole> whole_at(Reading& reading, Value value, const FieldInfo& in
   if (!expect_kind(reading, value, info, Kind::scalar)) return std::nullopt;
   CountRead read = read_count(value.text());
   const std::int64_t least = info.may_be_zero ? 0 : 1;
-  if (read.count && *read.count >= least && *read.count <= info.most) return Whole{*read.count, value.place()};
+  if (read.count && *read.count >= least && *read.count <= info.most)
+    return Whole{*read.count, value.place(), info.key};
   if (!read.count)
     refuse_value(reading, value.place(), info, read.problem, std::move(read.hint));
   else
@@ -200,8 +201,11 @@ std::optional<std::size_t> choice_at(Reading& reading, Value value, const FieldI
 
 std::optional<Amount> amount_of(Reading& reading, std::string_view text, Place place, const FieldInfo& info) {
   AmountRead read = read_amount(text, info.dim, reading.units);
-  if (read.amount && (read.amount->si > 0 || info.may_be_zero)) return std::move(read.amount);
-  if (read.amount)
+  const bool large_enough = read.amount && (read.amount->si > 0 || info.may_be_zero);
+  if (large_enough && !(info.below_whole && read.amount->si >= 1)) return std::move(read.amount);
+  if (large_enough)
+    reading.diagnostics.error(place, in_quotes(info.key) + " must be less than 100 %");
+  else if (read.amount)
     reading.diagnostics.error(place, in_quotes(info.key) + " must be more than 0");
   else
     refuse_value(reading, place, info, read.problem, std::move(read.hint));

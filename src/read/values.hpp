@@ -44,7 +44,7 @@ template <Dim D>
 std::optional<Written<D>> written_of(Reading& reading, std::string_view text, Place place, const FieldInfo& info) {
   std::optional<Amount> amount = amount_of(reading, text, place, info);
   if (!amount) return std::nullopt;
-  return Written<D>{{amount->si}, place, std::move(amount->unit), std::move(amount->currency)};
+  return Written<D>{{amount->si}, place, std::move(amount->unit), std::move(amount->currency), info.key};
 }
 
 }  // namespace seambook

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "basics/diagnostics.hpp"
@@ -12,12 +13,14 @@
 
 namespace seambook {
 
-/// A quantity in SI with its place; `unit` as spelled, `currency` (ISO 4217) when the unit holds money.
+/// A quantity in SI with its place; `unit` as spelled, `currency` (ISO 4217) when the unit holds money, `key` that it
+/// stands behind.
 template <Dim D>
 struct Written {
   Quantity<D> value;
   Place place;
   std::string unit, currency;
+  std::string_view key = {};  // a literal of the tables of fields
 };
 template <Dim D>
 using Maybe = std::optional<Written<D>>;
@@ -29,6 +32,7 @@ struct Word {
 struct Whole {
   std::int64_t value = 0;
   Place place;
+  std::string_view key = {};  // as of Written
 };
 struct Flag {
   bool value = false;
@@ -54,6 +58,7 @@ enum class Basis : std::uint8_t { published, common_practice, assumption };
 struct Evidence {
   std::optional<Basis> basis;  // `basis: published | common practice | assumption`
   std::optional<Word> source;  // `source:` in words
+  Maybe<dim::ratio> range;     // how far the entry's figures may lie off, either way
 };
 
 }  // namespace seambook

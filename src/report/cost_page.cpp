@@ -130,22 +130,10 @@ void put_prices(Sheet& sheet, const CostRows& rows, const Job& job, const QuoteI
   if (in.overhead_added) put(sheet, rows.overhead, cost_at::words, "overhead on labour");
 }
 
-void put_drivers(Sheet& sheet, std::uint32_t row, const std::string& currency,
-                 const std::vector<Sensitivity>& drivers) {
-  put(sheet, row, cost_at::words, "What the unit price hangs on", Look::heading);
-  put(sheet, row, cost_at::each, fmt::format("for +1 % ({})", currency), Look::heading);
-  for (std::size_t i = 0; i < drivers.size() && i < 10; ++i) {
-    ++row;
-    put(sheet, row, cost_at::words, drivers[i].words, Look::wrapped);
-    put_number(sheet, row, cost_at::each, drivers[i].per_percent.si, 3, Look::frozen);
-  }
-  put(sheet, row + 1, cost_at::words, "as calculated; run again after a change", Look::note);
-}
-
 }  // namespace
 
 CostPage cost_page(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
-                   const std::vector<Sensitivity>& drivers, const ShopPages& pages, const SharedCells& shared) {
+                   const ShopPages& pages, const SharedCells& shared) {
   const CostRows rows = rows_of(quote.inputs);
   CostPage page;
   Sheet& sheet = page.sheet;
@@ -157,8 +145,6 @@ CostPage cost_page(const RateBook& book, const Job& job, const Estimate& estimat
   put_kinds(sheet, quote.inputs, cost_sums(pages), book.currency);
   put_total(sheet, rows, quote.cost);
   put_prices(sheet, rows, job, quote_inputs(book, job, estimate, quote.setups), shared, book.currency);
-  const std::uint32_t row = rows.first_price + static_cast<std::uint32_t>(rows.price_figures.size()) + 1;
-  put_drivers(sheet, row, book.currency, drivers);
   sheet.column_widths = {44, 15, 15, 15, 13, 13, 13};
   sheet.frozen_rows = 3;
   sheet.landscape = true;

@@ -22,7 +22,6 @@ struct CostPage {
   std::optional<std::uint32_t> supplement_row;
 };
 
-CostPage cost_page(const RateBook&, const Job&, const Estimate&, const Quote&, const std::vector<Sensitivity>& drivers,
-                   const ShopPages&, const SharedCells&);
+CostPage cost_page(const RateBook&, const Job&, const Estimate&, const Quote&, const ShopPages&, const SharedCells&);
 
 }  // namespace seambook

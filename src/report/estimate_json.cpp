@@ -7,6 +7,7 @@
 
 #include "estimate/element_sums.hpp"
 #include "estimate/gather_labour.hpp"
+#include "report/cells.hpp"
 #include "report/material_totals.hpp"
 #include "report/piece_totals.hpp"
 
@@ -184,6 +185,39 @@ Json price_json(const QuotePrice& price) {
   return json;
 }
 
+Json percentiles_json(const Percentiles& p) { return {{"p10", p.p10}, {"p50", p.p50}, {"p80", p.p80}, {"p90", p.p90}}; }
+
+/// How far the total of the first quantity may lie off.
+Json doubt_json(const Doubt& doubt) {
+  Json json;
+  json["quantity"] = doubt.quantity;
+  json["ranges_stated"] = doubt.ranges_stated;
+  json["inputs"] = doubt.inputs;
+  json["samples"] = doubt.samples;
+  json["total"] = doubt.total.si;
+  json["cost"] = doubt.cost.si;
+  if (doubt.samples == 0) return json;
+  json["totals"] = percentiles_json(doubt.totals);
+  json["costs"] = percentiles_json(doubt.costs);
+  json["contingency_p80_percent"] = in_unit(doubt.contingency_p80.si, unit::percent);
+  json["contingency_p90_percent"] = in_unit(doubt.contingency_p90.si, unit::percent);
+  json["histogram"] = {{"from", doubt.bars_from.si}, {"width", doubt.bar_width.si}, {"samples", doubt.bars}};
+  return json;
+}
+
+Json driver_json(const RateBook& book, const DoubtDriver& driver) {
+  Json json;
+  json["input"] = driver.words;
+  json["unit"] = unit_word(driver.unit, book.currency);
+  json["low"] = in_unit(driver.low, driver.unit);
+  json["quoted"] = in_unit(driver.quoted, driver.unit);
+  json["high"] = in_unit(driver.high, driver.unit);
+  json["total_low"] = driver.total_low.si;
+  json["total_high"] = driver.total_high.si;
+  json["basis"] = driver.basis;
+  return json;
+}
+
 Json heading_json(const Job& job, const ReportedJob& reported) {
   Json json;
   json["job"] = job.name;
@@ -213,6 +247,11 @@ std::string estimate_json(const RateBook& book, const Job& job, const Estimate& 
   json["totals"] = totals_json(book, job, estimate, quote);
   json["price"] = Json::array();
   for (const QuotePrice& price : quote.prices) json["price"].push_back(price_json(price));
+  if (quote.doubt) {
+    json["doubt"] = doubt_json(*quote.doubt);
+    json["drivers"] = Json::array();
+    for (const DoubtDriver& driver : quote.doubt->drivers) json["drivers"].push_back(driver_json(book, driver));
+  }
   return text_of(json);
 }
 

@@ -132,6 +132,24 @@ std::string price_text(const RateBook& book, const Quote& quote) {
   return render(table);
 }
 
+std::string doubt_text(const RateBook& book, const Doubt& doubt) {
+  const auto money = [&](double x) { return figure(x, book.minor_digits); };
+  std::string text;
+  if (doubt.samples > 0)
+    text += fmt::format(
+        "in doubt, total for {}: P10 {}, P50 {}, P90 {}; contingency of {} % covers the cost of 80 in 100\n",
+        doubt.quantity, money(doubt.totals.p10), money(doubt.totals.p50), money(doubt.totals.p90),
+        figure(doubt.contingency_p80.si / unit::percent.si, 1));
+  constexpr std::size_t shown_drivers = 3;
+  for (std::size_t i = 0; i < doubt.drivers.size() && i < shown_drivers; ++i) {
+    const DoubtDriver& driver = doubt.drivers[i];
+    text += i == 0 ? "moves it most: " : "; ";
+    append_printable(
+        text, fmt::format("{} ({} to {})", driver.words, money(driver.total_low.si), money(driver.total_high.si)));
+  }
+  return doubt.drivers.empty() ? text : text + "\n";
+}
+
 std::string estimate_text(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
                           const std::string& rates) {
   return heading(book, job, quote, rates) + render(weldment_table(book, job, estimate, quote)) +

@@ -11,5 +11,7 @@ namespace seambook {
 std::string estimate_text(const RateBook&, const Job&, const Estimate&, const Quote&, const std::string& rates);
 /// `price_text` alone: the table of quantities and prices.
 std::string price_text(const RateBook&, const Quote&);
+/// Where the total lies and what moves it most, in two lines at most; empty when nothing does.
+std::string doubt_text(const RateBook&, const Doubt&);
 
 }  // namespace seambook

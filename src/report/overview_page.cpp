@@ -126,15 +126,20 @@ std::uint32_t put_reality(Sheet& sheet, const RateBook& book, const Estimate& es
   return row + 2;
 }
 
-std::uint32_t put_drivers(Sheet& sheet, std::uint32_t row, const std::string& currency,
-                          const std::vector<Sensitivity>& drivers) {
-  put(sheet, row, 0, "What moves the unit price most", Look::heading);
-  put(sheet, row, 1, fmt::format("for +1 % ({})", currency), Look::heading);
-  for (std::size_t i = 0; i < drivers.size() && i < shown_drivers; ++i) {
-    put(sheet, ++row, 0, drivers[i].words, Look::wrapped);
-    put_number(sheet, row, 1, drivers[i].per_percent.si, 3, Look::frozen);
-  }
-  put(sheet, ++row, 0, "as calculated; run again after a change", Look::note);
+/// Where the total lies and what moves it, from the page of what is in doubt; gives the row after.
+std::uint32_t put_doubt(Sheet& sheet, std::uint32_t row, const RateBook& book, const Doubt& doubt) {
+  const auto line = [&](const std::string& words, double low, double high) {
+    put(sheet, ++row, 0, words, Look::wrapped);
+    put_number(sheet, row, 1, low, book.minor_digits, Look::frozen);
+    put_number(sheet, row, 2, high, book.minor_digits, Look::frozen);
+  };
+  put(sheet, row, 0, fmt::format("What moves the total for {} most", doubt.quantity), Look::heading);
+  put(sheet, row, 1, fmt::format("from ({})", book.currency), Look::heading);
+  put(sheet, row, 2, fmt::format("to ({})", book.currency), Look::heading);
+  for (std::size_t i = 0; i < doubt.drivers.size() && i < shown_drivers; ++i)
+    line(doubt.drivers[i].words, doubt.drivers[i].total_low.si, doubt.drivers[i].total_high.si);
+  if (doubt.samples > 0) line("all in doubt at once, P10 to P90", doubt.totals.p10, doubt.totals.p90);
+  put(sheet, ++row, 0, "as calculated, see the page Doubt; run again after a change", Look::note);
   return row + 2;
 }
 
@@ -166,7 +171,7 @@ void put_chart(Sheet& sheet, std::uint32_t row) {
 }  // namespace
 
 Sheet overview_page(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
-                    const std::vector<Sensitivity>& drivers, const CostPage& cost, const ShopPages& pages) {
+                    const CostPage& cost, const ShopPages& pages) {
   const HourRows rows = hour_rows(quote.prices.size());
   const Hours hours = hours_of(job, estimate, quote);
   Sheet sheet;
@@ -178,7 +183,7 @@ Sheet overview_page(const RateBook& book, const Job& job, const Estimate& estima
   put_prices(sheet, book, quote, cost, rows, hours);
   put_hours(sheet, rows, hours, pages);
   std::uint32_t row = put_reality(sheet, book, estimate, quote, rows, hours, pages);
-  row = put_drivers(sheet, row, book.currency, drivers);
+  if (quote.doubt) row = put_doubt(sheet, row, book, *quote.doubt);
   put_findings(sheet, row, quote);
   put_chart(sheet, rows.heading);
   sheet.column_widths = {42, 15, 15, 15, 15, 12, 14, 12};

@@ -8,7 +8,6 @@ namespace seambook {
 
 inline constexpr const char* overview_sheet = "Overview";
 
-Sheet overview_page(const RateBook&, const Job&, const Estimate&, const Quote&, const std::vector<Sensitivity>& drivers,
-                    const CostPage&, const ShopPages&);
+Sheet overview_page(const RateBook&, const Job&, const Estimate&, const Quote&, const CostPage&, const ShopPages&);
 
 }  // namespace seambook

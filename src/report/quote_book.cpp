@@ -4,6 +4,7 @@
 
 #include "report/breakdown_page.hpp"
 #include "report/customer_page.hpp"
+#include "report/doubt_page.hpp"
 #include "report/notes_page.hpp"
 #include "report/order_page.hpp"
 #include "report/overview_page.hpp"
@@ -33,17 +34,17 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   SequencePage sequence = sequence_page(book, job, work, quote, shared);
   JobWorkPage work_page = job_work_page(book, job, shared);
   const ShopPages pages{joints, weldments, sequence, work_page};
-  const std::vector<Sensitivity> drivers = sensitivities(book, job, estimate, quote);
-  CostPage cost = cost_page(book, job, estimate, quote, drivers, pages, shared);
+  CostPage cost = cost_page(book, job, estimate, quote, pages, shared);
   Workbook workbook;
   workbook.title = fmt::format("Quote {}", job.name);
   workbook.author = book.shop;
   workbook.subject = job.title;
   workbook.year = quote.date.year, workbook.month = quote.date.month, workbook.day = quote.date.day;
   workbook.sheets.push_back(customer_page(book, job, quote, cost));
-  workbook.sheets.push_back(overview_page(book, job, estimate, quote, drivers, cost, pages));
+  workbook.sheets.push_back(overview_page(book, job, estimate, quote, cost, pages));
   workbook.sheets.push_back(std::move(cost.sheet));
   workbook.sheets.push_back(breakdown_page(book, job, estimate, quote, pages));
+  if (quote.doubt) workbook.sheets.push_back(doubt_page(book, *quote.doubt));
   for (Sheet& sheet : joints.sheets) workbook.sheets.push_back(std::move(sheet));
   workbook.sheets.push_back(order_page(book, job, estimate, cost, pages, shared));
   workbook.sheets.push_back(std::move(weldments.sheet));

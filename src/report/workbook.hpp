@@ -68,6 +68,15 @@ struct Chart {
   std::string title, value_axis;
   std::vector<ChartSeries> series;
   double width = 640, height = 320;  // pixels
+  bool overlapped = false;           // bars of all series on one line, to both sides of zero
+};
+
+/// An input cell whose value stands in one of the author's files.
+struct LiveInput {
+  std::uint32_t row = 0;
+  std::uint16_t column = 0;
+  std::uint32_t source = 0;  // SourceId
+  std::string words, unit;   // unit as the file would write it, with what follows the number: `EUR each`
 };
 
 struct Merge {
@@ -83,6 +92,7 @@ struct Sheet {
   std::vector<Merge> merges;                                  // the leftmost cell's content spans the columns
   std::vector<Validation> validations;
   std::vector<Highlight> highlights;
+  std::vector<LiveInput> live;
   std::vector<Chart> charts;
   std::uint32_t frozen_rows = 0;
   std::uint16_t frozen_columns = 0;

@@ -73,6 +73,7 @@ void style_axes(lxw_chart* chart, const Chart& given, lxw_chart_font& font) {
     chart_axis_set_interval_unit(categories, 1);  // every bar has its name
     chart_axis_set_reverse(categories);
     chart_axis_set_crossing_max(categories);  // keeps the values' axis at the bottom
+    if (given.overlapped) chart_axis_set_label_position(categories, LXW_CHART_AXIS_LABEL_POSITION_LOW);
   }
 }
 
@@ -96,6 +97,7 @@ void style_chart(lxw_chart* chart, const Chart& given) {
   chart_legend_set_position(chart, given.series.size() > 1 ? LXW_CHART_LEGEND_BOTTOM : LXW_CHART_LEGEND_NONE);
   chart_legend_set_font(chart, &small);
   if (given.kind != ChartKind::line) chart_set_series_gap(chart, 60);
+  if (given.overlapped) chart_set_series_overlap(chart, 100);
   lxw_chart_line border{};
   border.color = palette::hairline;
   border.width = 0.75;

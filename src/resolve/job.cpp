@@ -56,6 +56,7 @@ void take_weldments(JobDraft& draft, const JobText& text) {
     first_of_its_name(draft.diagnostics, seen, name, "weldment");
     Weldment weldment;
     weldment.name = name.text;
+    take_range(draft, {&text.weldments[i].defaults, &text.weldments[i].defaults, &text.defaults});
     resolve_weldment(draft, text, text.weldments[i], weldment);
     draft.job.weldments.push_back(std::move(weldment));
   }
@@ -67,8 +68,10 @@ std::optional<Job> resolve_job(const JobText& text, const RateBook& book, Diagno
   JobDraft draft{book, diagnostics, reading_faults(diagnostics, job_entry_places(text), {}), {}, {}};
   take_heading(draft, text);
   take_quantities(draft, text);
+  take_range(draft, {&text.defaults, &text.defaults, &text.defaults});
   draft.job.bought = resolve_bought(draft, text.bought);
   take_weldments(draft, text);
+  take_range(draft, {&text.defaults, &text.defaults, &text.defaults});
   resolve_job_work(draft, text);
   if (errors_in_files(draft.faults, diagnostics)) return std::nullopt;
   check_welders(draft);

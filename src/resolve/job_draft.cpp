@@ -10,9 +10,22 @@ InheritedWord inherited(const DefaultLevels& levels, std::optional<Word> JointDe
   return {};
 }
 
-SourceId add_job_source(JobDraft& draft, Place place) {
-  draft.job.sources.push_back({place, false, {}});
-  return first_job_source + static_cast<SourceId>(draft.job.sources.size() - 1);
+void take_range(JobDraft& draft, const DefaultLevels& levels) {
+  draft.range = 0;
+  for (const JointDefaults* level : levels) {
+    if (!level->range) continue;
+    draft.range = level->range->value.si;
+    return;
+  }
+}
+
+Sourced add_job_source(JobDraft& draft, double value, Place place, std::string_view key) {
+  JobSource source;
+  source.place = place;
+  source.key = key;
+  source.value = value;
+  draft.job.sources.push_back(source);
+  return {value, first_job_source + static_cast<SourceId>(draft.job.sources.size() - 1)};
 }
 
 void freeze(JobDraft& draft, const Sourced& number) {
@@ -39,11 +52,11 @@ void refuse_lack(JobDraft& draft, Place entry, std::string message, std::string 
 }
 
 Known<dim::ratio> stated_count(JobDraft& draft, const Whole& whole) {
-  return {Sourced{static_cast<double>(whole.value), add_job_source(draft, whole.place)}};
+  return {add_job_source(draft, static_cast<double>(whole.value), whole.place, whole.key)};
 }
 
-Known<dim::ratio> count_or_one(JobDraft& draft, const std::optional<Whole>& whole, Place place) {
-  return stated_count(draft, whole.value_or(Whole{1, place}));
+Known<dim::ratio> count_or_one(JobDraft& draft, const std::optional<Whole>& whole, Place place, std::string_view key) {
+  return stated_count(draft, whole.value_or(Whole{1, place, key}));
 }
 
 std::optional<std::size_t> find_base_metal(JobDraft& draft, const Word& word) {

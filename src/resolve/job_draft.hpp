@@ -16,6 +16,7 @@ struct JobDraft {
   ReadingFaults faults;
   Job job;
   std::set<Place> refused;  // words that many joints inherit are refused once
+  double range = 0;         // of the numbers that are taken next; see RateSource
 };
 
 /// What a joint may inherit from, nearest first: the joint, its weldment, the job.
@@ -28,7 +29,10 @@ struct InheritedWord {
 };
 InheritedWord inherited(const DefaultLevels&, std::optional<Word> JointDefaults::*member);
 
-SourceId add_job_source(JobDraft&, Place);
+/// The nearest range stated becomes that of the numbers taken next; 0 where none is.
+void take_range(JobDraft&, const DefaultLevels&);
+/// A number that stands behind `key`; not in doubt.
+Sourced add_job_source(JobDraft&, double value, Place, std::string_view key);
 /// What the sheet admits for a number of the job; numbers of the rate book have their own limits.
 void set_limits(JobDraft&, const Sourced&, const Limits&);
 /// Marks the number as one that must be resolved again when it changes; numbers of the rate book stay as they are.
@@ -47,11 +51,14 @@ void refuse_lack(JobDraft&, Place entry, std::string message, std::string hint =
 template <Dim D>
 Known<D> stated(JobDraft& draft, const Maybe<D>& written) {
   if (!written) return {};
-  return {Sourced{written->value.si, add_job_source(draft, written->place)}};
+  const Known<D> known{add_job_source(draft, written->value.si, written->place, written->key)};
+  draft.job.sources.back().range = draft.range;
+  return known;
 }
+/// Counts are known, never in doubt.
 Known<dim::ratio> stated_count(JobDraft&, const Whole&);
-/// 1 at `place` when nothing was stated.
-Known<dim::ratio> count_or_one(JobDraft&, const std::optional<Whole>&, Place place);
+/// 1 at `place`, to stand behind `key`, when nothing was stated.
+Known<dim::ratio> count_or_one(JobDraft&, const std::optional<Whole>&, Place place, std::string_view key);
 
 template <Dim D>
 bool given(const Known<D>& known) {

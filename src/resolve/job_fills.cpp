@@ -59,7 +59,7 @@ void resolve_hole(JobDraft& draft, const JointText& text, Joint& joint) {
 void resolve_overlay(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.fill.width = needed_size(draft, text, joint.weld, "width", text.sizes.width);
   joint.fill.layer_height = needed_size(draft, text, joint.weld, "layer_height", text.sizes.layer_height);
-  joint.fill.layers = count_or_one(draft, text.sizes.layers, text.place);
+  joint.fill.layers = count_or_one(draft, text.sizes.layers, text.place, "layers");
 }
 
 /// Deeper than half its width a gouged groove has straight walls: depth and width choose the formula.

@@ -76,6 +76,7 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
   std::size_t position = 0;
   for (const JointText& text : weldment_text.joints) {
     const DefaultLevels levels{&text.defaults, &weldment_text.defaults, &of_job};
+    take_range(draft, levels);
     Joint joint;
     joint.id = take_id(draft, text, ++position, seen);
     joint.mark = text_of(text.mark);
@@ -99,6 +100,7 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
     resolve_joint_labour(draft, text, levels, complete, joint);
     draft.job.joints.push_back(std::move(joint));
   }
+  take_range(draft, {&weldment_text.defaults, &weldment_text.defaults, &of_job});
 }
 
 }  // namespace seambook

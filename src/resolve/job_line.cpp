@@ -38,7 +38,7 @@ void resolve_branch(JobDraft& draft, const JointText& text, Joint& joint) {
         fmt::format("a tube of {} cannot be set on one of {}", shown(branch, unit::mm), shown(header.value, unit::mm)),
         "the branch is the smaller tube or as large");
   const Length<> curve = saddle_curve(branch, {std::fmax(header.value.si, branch.si)}, angle);
-  joint.line = {Sourced{curve.si, add_job_source(draft, header.place)}};
+  joint.line = {add_job_source(draft, curve.si, header.place, "length")};
   freeze(draft, joint.line.si);
   assume(draft, fmt::format("saddle of {} on {} at {}: {} by numerical integration", shown(branch, unit::mm),
                             shown(header.value, unit::mm), shown(angle, unit::degree), shown(curve, unit::mm)));
@@ -84,7 +84,8 @@ void resolve_hole_line(JobDraft& draft, const JointText& text, Joint& joint) {
 void resolve_pitch(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.pitch = stated(draft, text.pitch);
   if (text.gap_e)
-    joint.pitch = {Sourced{text.element->value.si + text.gap_e->value.si, add_job_source(draft, text.gap_e->place)}};
+    joint.pitch = {add_job_source(draft, text.element->value.si + text.gap_e->value.si, text.gap_e->place,
+                                  "in place of gap_e: pitch")};
   const double element = joint.element.si.value;
   const double least_line = element + (joint.path.staggered ? joint.pitch.si.value / 2 : 0);
   freeze(draft, joint.element.si);

@@ -41,7 +41,7 @@ PassGroup listed_group(JobDraft& draft, const PassText& text, std::size_t proced
   PassGroup group{procedure, std::nullopt, text.role.value_or(PassRole::fill)};
   const bool computed = group.role == PassRole::fill || (group.role == PassRole::back && given(joint.gouge_depth));
   const bool lays = draft.book.procedures[procedure].filler.has_value();
-  if (text.count || !computed || !lays) group.count = count_or_one(draft, text.count, text.place);
+  if (text.count || !computed || !lays) group.count = count_or_one(draft, text.count, text.place, "count");
   return group;
 }
 

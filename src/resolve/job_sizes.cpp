@@ -20,7 +20,7 @@ void resolve_thickness(JobDraft& draft, const JointText& text, Joint& joint) {
 /// Sides multiply the weld's length. A square seam from both sides is two runs that share the gap; a groove from both
 /// sides has a name of its own.
 void resolve_sides(JobDraft& draft, const JointText& text, Joint& joint) {
-  joint.sides = count_or_one(draft, text.sides, text.place);
+  joint.sides = count_or_one(draft, text.sides, text.place, "sides");
   set_limits(draft, joint.sides.si, {1, 2, false, false});
   const bool two = text.sides && text.sides->value == 2;
   if (is_groove(joint.weld) || is_hole(joint.weld)) {
@@ -59,7 +59,7 @@ void resolve_depth(JobDraft& draft, const JointText& text, Joint& joint) {
 
 void resolve_sizes(JobDraft& draft, const JointText& text, Joint& joint) {
   refuse_inapplicable(draft, text, joint.weld);
-  joint.count = count_or_one(draft, text.count, text.place);
+  joint.count = count_or_one(draft, text.count, text.place, "count");
   resolve_thickness(draft, text, joint);
   resolve_sides(draft, text, joint);
   resolve_depth(draft, text, joint);

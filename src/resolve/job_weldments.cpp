@@ -62,7 +62,7 @@ void take_weldment_metal(JobDraft& draft, const JobText& job, const WeldmentText
 
 void resolve_weldment(JobDraft& draft, const JobText& job, const WeldmentText& text, Weldment& weldment) {
   weldment.place = text.place;
-  weldment.count = count_or_one(draft, text.count, text.place);
+  weldment.count = count_or_one(draft, text.count, text.place, "count");
   weldment.mass = stated(draft, text.mass);
   if (text.parts)
     weldment.parts = stated_count(draft, *text.parts);

@@ -17,6 +17,7 @@ void add_entry_place(std::vector<Place>& places, const std::optional<Text>& entr
 
 std::vector<Place> rate_entry_places(const RateText& text) {
   std::vector<Place> places;
+  add_entry_place(places, text.ranges);
   add_entry_place(places, text.overhead);
   add_entry_place(places, text.prices);
   add_entry_place(places, text.allowances);
@@ -52,6 +53,7 @@ std::vector<Place> rate_entry_places(const RateText& text) {
 std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnostics) {
   RateDraft draft{{}, diagnostics, reading_faults(diagnostics, rate_entry_places(text), text.files)};
   resolve_currency(draft, text);
+  resolve_ranges(draft, text);
   resolve_labour(draft, text);
   resolve_labour_method(draft, text);
   resolve_overhead(draft, text);

@@ -2,6 +2,7 @@
 // where it must be, in one currency, and knows its source.
 #pragma once
 
+#include <array>
 #include <optional>
 
 #include "basics/shown_units.hpp"
@@ -178,10 +179,14 @@ struct Investment {
   std::vector<Scenario> scenarios;
 };
 
+/// How far figures may lie off, either way, as a share of themselves; by Basis.
+using RangesByBasis = std::array<double, 3>;
+
 struct RateBook {
   std::string shop, currency;
   int minor_digits = 2;  // of the currency (ISO 4217)
   Terms terms = Terms::iso;
+  std::optional<RangesByBasis> ranges;              // absent: figures are in doubt only where an entry says how far
   std::optional<Known<dim::ratio>> overhead_added;  // absent: overhead is in the labour rate
   Prices prices;
   Allowances allowances;

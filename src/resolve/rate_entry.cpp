@@ -5,15 +5,36 @@
 #include "resolve/shown.hpp"
 
 namespace seambook {
+namespace {
 
-SourceId add_rate_source(RateEntry& entry, std::string_view field, double value, const Unit& unit, Place place,
-                         bool frozen) {
-  RateSource source{entry.name, std::string(field), value, unit, place, Basis::assumption, {}, frozen, {}};
+/// Of the entry itself, else by what it rests on.
+double range_of(const RateDraft& draft, const Evidence& evidence) {
+  if (evidence.range) return evidence.range->value.si;
+  if (!draft.book.ranges) return 0;
+  return (*draft.book.ranges)[static_cast<std::size_t>(evidence.basis.value_or(Basis::assumption))];
+}
+
+}  // namespace
+
+SourceId add_rate_source(RateEntry& entry, std::string_view field, const RateNumber& number, const Unit& unit) {
+  RateSource source;
+  source.entry = entry.name;
+  source.field = field;
+  source.value = number.value;
+  source.unit = unit;
+  source.place = number.place;
   source.basis = entry.evidence.basis.value_or(Basis::assumption);
   source.words = text_of(entry.evidence.source);
-  source.limits.low_open = value > 0;
+  source.frozen = number.frozen;
+  source.limits.low_open = number.value > 0;
+  source.range = range_of(entry.draft, entry.evidence);
+  source.key = number.key;
   entry.draft.book.sources.push_back(std::move(source));
   return static_cast<SourceId>(entry.draft.book.sources.size() - 1);
+}
+
+void decided(RateDraft& draft, std::initializer_list<SourceId> numbers) {
+  for (const SourceId number : numbers) draft.book.sources[number].decided = true;
 }
 
 void refuse_missing(RateEntry& entry, std::string_view field, std::string hint) {

@@ -3,6 +3,7 @@
 // need and ranges that run backwards; a draft made of such entries only serves to find more faults.
 #pragma once
 
+#include <initializer_list>
 #include <utility>
 
 #include "resolve/faults.hpp"
@@ -25,7 +26,16 @@ struct RateEntry {
   const Evidence& evidence;
 };
 
-SourceId add_rate_source(RateEntry&, std::string_view field, double value, const Unit&, Place, bool frozen);
+/// A number of the rate book where it was written.
+struct RateNumber {
+  double value = 0;  // SI
+  Place place;
+  std::string_view key;
+  bool frozen = false;
+};
+SourceId add_rate_source(RateEntry&, std::string_view field, const RateNumber&, const Unit&);
+/// The numbers are what the shop has decided: they are never in doubt.
+void decided(RateDraft&, std::initializer_list<SourceId>);
 /// `base metal S235 has no density`, at the entry; silent when the entry was misread.
 void refuse_missing(RateEntry&, std::string_view field, std::string hint = {});
 /// Something that every rate book must say; silent when whole sections were lost in reading.
@@ -44,7 +54,7 @@ Known<D> known(RateEntry& entry, const Maybe<D>& written, std::string_view field
   if (!written) return {};
   if constexpr (D.money != 0) check_currency(entry, written->currency, written->place);
   const SourceId source =
-      add_rate_source(entry, field, written->value.si, unit, written->place, effect == Effect::frozen);
+      add_rate_source(entry, field, {written->value.si, written->place, written->key, effect == Effect::frozen}, unit);
   return {Sourced{written->value.si, source}};
 }
 
@@ -86,6 +96,7 @@ Known<dim::ratio> personal_allowance_of(RateEntry&, const Maybe<dim::ratio>&);
 
 // The sections of the book, each in a file by topic. Later ones refer to earlier ones, in the order of this list.
 void resolve_currency(RateDraft&, const RateText&);
+void resolve_ranges(RateDraft&, const RateText&);
 void resolve_labour(RateDraft&, const RateText&);
 void resolve_labour_method(RateDraft&, const RateText&);
 void resolve_labour_elements(RateDraft&, const RateText&);

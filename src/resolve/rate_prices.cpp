@@ -37,6 +37,13 @@ void resolve_currency(RateDraft& draft, const RateText& text) {
   }
 }
 
+void resolve_ranges(RateDraft& draft, const RateText& text) {
+  if (!text.ranges) return;
+  const auto share = [](const Maybe<dim::ratio>& written) { return written ? written->value.si : 0; };
+  draft.book.ranges = {share(text.ranges->published), share(text.ranges->common_practice),
+                       share(text.ranges->assumption)};
+}
+
 void resolve_labour(RateDraft& draft, const RateText& text) {
   NamesSeen seen;
   for (const LabourText& written : text.labour) {
@@ -90,6 +97,8 @@ void resolve_prices(RateDraft& draft, const RateText& text) {
   resolve_markup_or_margin(entry, written, prices);
   prices.minimum_charge = known(entry, written.minimum_charge, "minimum charge", unit::money);
   prices.electricity = needed(entry, written.electricity, "electricity", unit::money_per_kWh);
+  decided(draft, {prices.contingency.si.source, prices.margin.si.source, prices.markup.si.source,
+                  prices.minimum_charge.si.source});
   if (written.valid_days) prices.valid_days = static_cast<int>(written.valid_days->value);
   prices.payment = text_of(written.payment);
   prices.delivery = text_of(written.delivery);

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "read/written.hpp"
@@ -27,9 +28,12 @@ struct RateSource {
   Unit unit;                 // shown in
   Place place;
   Basis basis = Basis::assumption;
-  std::string words;    // what it rests on
-  bool frozen = false;  // changing it can choose another procedure or order: shown locked
-  Limits limits;        // what resolving again would accept
+  std::string words;     // what it rests on
+  bool frozen = false;   // changing it can choose another procedure or order: shown locked
+  Limits limits;         // what resolving again would accept
+  double range = 0;      // how far it may lie off, either way, as a share of itself; 0: not in doubt
+  bool decided = false;  // the shop's own decision, such as the margin: never in doubt
+  std::string_view key;  // that it stands behind in the file
 };
 
 /// One number of the job.
@@ -37,10 +41,9 @@ struct JobSource {
   Place place;
   bool frozen = false;  // see RateSource
   Limits limits;
+  double value = 0;  // SI
+  double range = 0;  // see RateSource
+  std::string_view key;
 };
-
-inline constexpr SourceId first_job_source = 1u << 24;
-/// The source of a number that is a sum over other records, or over a sheet's pages.
-inline constexpr SourceId summed = 1u << 30;
 
 }  // namespace seambook

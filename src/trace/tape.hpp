@@ -36,6 +36,10 @@ enum class Op : std::uint8_t {
 
 using SourceId = std::uint32_t;
 inline constexpr SourceId no_source = 0;
+/// Numbers of the job; those of the rate book come before.
+inline constexpr SourceId first_job_source = 1u << 24;
+/// The source of a number that is a sum over other records, or over a sheet's pages.
+inline constexpr SourceId summed = 1u << 30;
 
 /// Name of an input or a named result: which figure, of which row, and (inputs) where its number was written.
 struct Label {

@@ -2,6 +2,8 @@
 // the same order, as `double`, so both give the same bits.
 #pragma once
 
+#include <vector>
+
 #include "trace/tape.hpp"
 #include "trace/vocabulary.hpp"
 
@@ -102,18 +104,46 @@ struct Sourced {
   SourceId source = no_source;
 };
 
+/// By how much numbers are multiplied wherever they stand: rows are SourceIds of the rate book and of the job. Those
+/// beyond the ends, and sums, stay as they are.
+struct Factors {
+  std::vector<double> rates, job;
+
+  double of(SourceId source) const {
+    const std::vector<double>& factors = source < first_job_source ? rates : job;
+    const std::size_t at = source < first_job_source ? source : source - first_job_source;
+    return at < factors.size() ? factors[at] : 1;
+  }
+};
+
+/// Where numbers are recorded while they are lifted (Traced needs it), and what multiplies them.
+struct Lifting {
+  Tape* tape = nullptr;
+  const Factors* factors = nullptr;
+
+  Lifting() = default;
+  Lifting(Tape* onto) : tape(onto) {}
+  Lifting(const Factors* by) : factors(by) {}
+
+  double moved(const Sourced& x) const { return factors == nullptr ? x.value : x.value * factors->of(x.source); }
+};
+
 /// Turns a resolved quantity into one to calculate with: `double` drops the source, Traced records an input. What has
 /// no source (an absent number) stays a constant and gets no cell.
-inline double lift_number(const Sourced& x, const Figure&, std::uint32_t, double*, Tape*) { return x.value; }
-inline Traced lift_number(const Sourced& x, const Figure& figure, std::uint32_t row, Traced*, Tape* tape) {
-  if (x.source == no_source) return Traced(x.value);
-  tape->labels.push_back({&figure, row, x.source});
-  const auto label = static_cast<std::uint32_t>(tape->labels.size() - 1);
-  return {x.value, *tape, tape->add({.value = x.value, .label = label, .op = Op::input})};
+inline double lift_number(const Sourced& x, const Figure&, std::uint32_t, double*, const Lifting& by) {
+  return by.moved(x);
+}
+inline Traced lift_number(const Sourced& x, const Figure& figure, std::uint32_t row, Traced*, const Lifting& by) {
+  const double value = by.moved(x);
+  if (x.source == no_source) return Traced(value);
+  Tape& tape = *by.tape;
+  tape.labels.push_back({&figure, row, x.source});
+  const auto label = static_cast<std::uint32_t>(tape.labels.size() - 1);
+  return {value, tape, tape.add({.value = value, .label = label, .op = Op::input})};
 }
 template <class N, Dim D>
-Quantity<D, N> lift(Quantity<D, Sourced> x, const Figure& figure, std::uint32_t row, Tape* tape) {
-  return {lift_number(x.si, figure, row, static_cast<N*>(nullptr), tape)};
+Quantity<D, N> lift(Quantity<D, Sourced> x, const Figure& figure, std::uint32_t row, const Lifting& by) {
+  return {lift_number(x.si, figure, row, static_cast<N*>(nullptr), by)};
 }
 
 }  // namespace seambook

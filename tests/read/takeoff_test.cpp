@@ -73,7 +73,7 @@ TEST_CASE("faults of a take-off are told at their places in its file") {
       "leg, throat, thickness, length, outside_diameter, element, pitch, gap_e, gap, gap_max, root_face, groove_angle, "
       "convexity, legs, deep_throat, depth, radius, backing, excess, reinforce, diameter, width, layers, layer_height, "
       "branch_on, branch_angle, around, corner_radius, layout, base_metal, process, procedure, position, finish, "
-      "grade\n"
+      "grade, range\n"
       "2 'leg': a length needs a unit; units of length: mm, cm, m, in, inch, \", ft, ', dm, feet, inches\n"
       "3 the key 'weld' is missing; fillet, square, single_v, double_v, "
       "single_bevel, double_bevel, single_u, double_u, single_j, double_j, flare_bevel, flare_v, edge, plug, slot, "
