@@ -27,6 +27,7 @@ Examples:
   seambook estimate jobs/bracket.yaml
   seambook explain jobs/bracket.yaml bracket/1
   seambook quote jobs/bracket.yaml --date 2026-05-18 --out quotes
+  seambook quote jobs/bracket.yaml --against last-week.json
   seambook plan jobs/*.yaml --json
   seambook compare jobs/wash-down-cabinet.yaml
   seambook estimate - < bracket.yaml
@@ -39,7 +40,7 @@ Exit codes: 0 done, 1 a job has faults (good jobs are done all the same), 2 wron
 /// What CLI11 fills in; options are converted from text here, not by it.
 struct RawArguments {
   std::vector<std::string> jobs;
-  std::string explained, joint, rates, out = "out", date;
+  std::string explained, joint, rates, out = "out", date, against;
   bool force = false, json = false, quiet = false, verbose = false, strict = false;
 };
 
@@ -61,6 +62,9 @@ CLI::App& add_verb(CLI::App& app, Verb verb, RawArguments& raw) {
     sub.add_option("--out", raw.out, "folder to write to")->type_name("DIR")->capture_default_str();
     sub.add_flag("--force", raw.force, "overwrite a workbook that exists");
   }
+  if (verb == Verb::quote)
+    sub.add_option("--against", raw.against, "previous 'quote --json': what changed since, by cause")
+        ->type_name("FILE");
   sub.add_option("--date", raw.date, "date of the result; today when left out")->type_name("YYYY-MM-DD");
   if (verb != Verb::explain) sub.add_flag("--json", raw.json, "the result as JSON on standard output");
   sub.add_flag("--strict", raw.strict, "a job with warnings counts as faulty and is not done");
@@ -117,6 +121,12 @@ std::string take_values(const RawArguments& raw, const CLI::App& sub, Arguments&
   }
   if (raw.out.empty()) return "--out is empty; name a folder";
   out.out = raw.out;
+  if (out.verb == Verb::quote && sub.count("--against") > 0) {
+    if (raw.against.empty()) return "--against is empty; name a file";
+    if (raw.against == "-" && std::find(out.jobs.begin(), out.jobs.end(), "-") != out.jobs.end())
+      return "standard input can be read once only";
+    out.against = raw.against;
+  }
   if (sub.count("--date") > 0) {
     const DateRead read = read_date(raw.date);
     if (!read.date) return fmt::format("--date: {}; {}", shown_word(read.problem), read.hint);

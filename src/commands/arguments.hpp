@@ -24,11 +24,12 @@ inline constexpr int refused = 3;  // the system refused: disk, rights, memory
 
 struct Arguments {
   Verb verb = Verb::check;
-  std::vector<std::string> jobs;     // paths; `-` is standard input
-  std::optional<std::string> joint;  // explain: `weldment/id` or `id`
-  std::optional<std::string> rates;  // folder
-  std::string out = "out";           // folder
-  std::optional<Date> date;          // nothing: today
+  std::vector<std::string> jobs;       // paths; `-` is standard input
+  std::optional<std::string> joint;    // explain: `weldment/id` or `id`
+  std::optional<std::string> rates;    // folder
+  std::string out = "out";             // folder
+  std::optional<std::string> against;  // quote: the JSON of a previous one
+  std::optional<Date> date;            // nothing: today
   bool force = false, json = false, quiet = false, verbose = false;
   bool strict = false;  // warnings are faults
 };

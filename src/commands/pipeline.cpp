@@ -9,7 +9,6 @@
 #include <new>
 #include <system_error>
 
-#include "basics/hash.hpp"
 #include "commands/files.hpp"
 #include "commands/output.hpp"
 
@@ -52,11 +51,13 @@ std::optional<std::size_t> rates_for(const Arguments& arguments, Batch& batch, c
   return static_cast<std::size_t>(found - batch.rates.begin());
 }
 
-std::string hash_of_inputs(const Batch& batch, std::size_t first_file, const std::string& rates_hash) {
-  Hash hash;
-  for (std::size_t f = first_file; f < batch.diagnostics.files.size(); ++f) hash.add(batch.diagnostics.files[f].text);
-  hash.add(rates_hash);
-  return hex(hash);
+/// Finds take-offs, and keeps what was found.
+FileFinder keeping_finder(const std::string& job, std::vector<NamedText>& kept) {
+  return [find = files_beside(job), &kept](const std::string& name) {
+    std::optional<std::string> text = find(name);
+    if (text) kept.push_back({name, *text});
+    return text;
+  };
 }
 
 /// False when an error is among them: the job is not done.
@@ -68,7 +69,7 @@ bool tell_findings(std::vector<Diagnostic> found, Diagnostics& diagnostics) {
 }
 
 std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch& batch, const std::string& path) {
-  EstimatedJob out{shown_name(path), 0, {}, {}, {}};
+  EstimatedJob out{shown_name(path), 0, {}, {}, {}, {}};
   FileText read = read_file(path);
   Diagnostics& diagnostics = batch.diagnostics;
   const std::uint32_t file = diagnostics.add_file(out.file, std::move(read.text));
@@ -79,11 +80,13 @@ std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch&
   const auto rates = rates_for(arguments, batch, path, file);
   if (!rates) return std::nullopt;
   const RateBook& book = *batch.rates[*rates].book;
-  const std::size_t takeoffs = diagnostics.files.size();
-  std::optional<Job> job = resolve_job(read_job(file, files_beside(path), diagnostics), book, diagnostics);
+  const FileFinder finder = keeping_finder(path, out.inputs.takeoffs);
+  std::optional<Job> job = resolve_job(read_job(file, finder, diagnostics), book, diagnostics);
   if (!job) return std::nullopt;
   out.rates = *rates;
-  out.input_hash = hash_of_inputs(batch, takeoffs, diagnostics.files[file].text + batch.rates[*rates].hash);
+  out.inputs.job = {out.file, diagnostics.files[file].text};
+  out.inputs.rates = batch.rates[*rates].files;
+  out.input_hash = hash_of_inputs(out.inputs);
   out.job = std::move(*job);
   out.estimate = estimate(book, out.job);
   if (!tell_findings(findings(book, out.job, out.estimate), diagnostics)) return std::nullopt;

@@ -23,6 +23,7 @@ struct EstimatedJob {
   std::string file;        // as messages name it
   std::size_t rates = 0;   // index into Batch::rates
   std::string input_hash;  // over the job's files and the rate book
+  WrittenInputs inputs;
   Job job;
   Estimate estimate;
 };

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cstdlib>
 
-#include "basics/hash.hpp"
 #include "commands/files.hpp"
 
 namespace seambook {
@@ -67,17 +66,15 @@ std::optional<fs::path> find_rates(const std::vector<fs::path>& folders) {
 }
 
 ShopRates load_rates(const fs::path& folder, Diagnostics& diagnostics) {
-  ShopRates rates{folder, shown_path(folder), {}, {}};
-  Hash hash;
+  ShopRates rates{folder, shown_path(folder), {}, {}, {}};
   std::vector<std::uint32_t> files;
   for (const fs::path& path : rate_files(folder)) {
     FileText read = read_file(path.string());
-    hash.add(path.filename().string());
-    hash.add(read.text);
+    rates.files.push_back({path.filename().string(), read.text});
     files.push_back(diagnostics.add_file(shown_path(path), std::move(read.text)));
     if (!read.refusal.empty()) diagnostics.error({files.back(), 0, 0}, read.refusal);
   }
-  rates.hash = hex(hash);
+  rates.hash = hash_of_rates(rates.files);
   if (diagnostics.has_errors()) return rates;
   rates.book = resolve_rates(read_rates(files, diagnostics), diagnostics);
   return rates;

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "read/written_inputs.hpp"
 #include "resolve/rate_book.hpp"
 
 namespace seambook {
@@ -14,6 +15,7 @@ struct ShopRates {
   std::filesystem::path folder;
   std::string shown;             // the folder as messages name it
   std::string hash;              // over the names and contents of its files
+  std::vector<NamedText> files;  // by name
   std::optional<RateBook> book;  // nothing when it has faults
 };
 

@@ -9,7 +9,7 @@ namespace seambook {
 
 inline ReportedJob reported(const Batch& batch, const EstimatedJob& done) {
   const ShopRates& rates = batch.rates[done.rates];
-  return {done.file, rates.shown, rates.hash, done.input_hash, {}};
+  return {done.file, rates.shown, rates.hash, done.input_hash, {}, {}};
 }
 
 }  // namespace seambook

@@ -54,6 +54,9 @@ void put(Sheet& sheet, std::uint32_t row, std::uint16_t column, std::string text
 void put_number(Sheet& sheet, std::uint32_t row, std::uint16_t column, double value, int decimals, Look look) {
   sheet.cells.push_back({row, column, value, look, number_format(decimals)});
 }
+void put_frozen_money(Sheet& sheet, std::uint32_t row, std::uint16_t column, double money, int decimals) {
+  sheet.cells.push_back({row, column, money, Look::frozen, number_format(decimals, true)});
+}
 void put_formula(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula formula, int decimals, Look look) {
   sheet.cells.push_back({row, column, std::move(formula), look, number_format(decimals, decimals == 2)});
 }

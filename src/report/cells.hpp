@@ -30,6 +30,8 @@ inline constexpr const char* rates_sheet = "Rates";
 
 void put(Sheet&, std::uint32_t row, std::uint16_t column, std::string text, Look = Look::text);
 void put_number(Sheet&, std::uint32_t row, std::uint16_t column, double value, int decimals, Look = Look::figure);
+/// Money that stands as it was calculated, with thousands set apart.
+void put_frozen_money(Sheet&, std::uint32_t row, std::uint16_t column, double money, int decimals);
 void put_formula(Sheet&, std::uint32_t row, std::uint16_t column, Formula, int decimals, Look = Look::figure);
 /// `0.00`, with thousands set apart for money.
 std::string number_format(int decimals, bool money = false);

@@ -27,11 +27,6 @@ struct DoubtAt {
   };
 };
 
-void put_money(Sheet& sheet, std::uint32_t row, std::uint16_t column, double money, int digits) {
-  put_number(sheet, row, column, money, digits, Look::frozen);
-  sheet.cells.back().number_format = number_format(digits, true);
-}
-
 std::string cells_down(std::uint16_t column, std::uint32_t first, std::uint32_t last) {
   return fmt::format("{}!{}:{}", doubt_sheet, cell_name(first, column, true), cell_name(last, column, true));
 }
@@ -54,8 +49,8 @@ void put_driver(const RateBook& book, const DoubtDriver& driver, Sheet& sheet, s
   put_number(sheet, row, DoubtAt::quoted, driver.quoted / shown.si, input_decimals, Look::frozen);
   put_number(sheet, row, DoubtAt::high, driver.high / shown.si, input_decimals, Look::frozen);
   put(sheet, row, DoubtAt::unit_column, unit_word(shown, book.currency));
-  put_money(sheet, row, DoubtAt::total_low, driver.total_low.si, digits);
-  put_money(sheet, row, DoubtAt::total_high, driver.total_high.si, digits);
+  put_frozen_money(sheet, row, DoubtAt::total_low, driver.total_low.si, digits);
+  put_frozen_money(sheet, row, DoubtAt::total_high, driver.total_high.si, digits);
   put(sheet, row, DoubtAt::basis, driver.basis);
 }
 
@@ -115,7 +110,7 @@ void put_percentiles(const RateBook& book, const Doubt& doubt, Sheet& sheet, std
     put(sheet, ++row, 0, words);
     column = 1;
     for (const double money : {quoted.si, p.p10, p.p50, p.p80, p.p90})
-      put_money(sheet, row, column++, money, book.minor_digits);
+      put_frozen_money(sheet, row, column++, money, book.minor_digits);
   };
   line("total of the order", doubt.total, doubt.totals);
   line("cost of the order, before contingency and margin", doubt.cost, doubt.costs);
@@ -133,8 +128,8 @@ void put_histogram(const RateBook& book, const Doubt& doubt, Sheet& sheet, std::
   put(sheet, row, 1, "samples", Look::heading);
   const std::uint32_t first = row + 1;
   for (std::size_t i = 0; i < doubt.bars.size(); ++i) {
-    put_money(sheet, ++row, 0, round_decimal(doubt.bars_from.si + doubt.bar_width.si * static_cast<double>(i), digits),
-              digits);
+    put_frozen_money(sheet, ++row, 0,
+                     round_decimal(doubt.bars_from.si + doubt.bar_width.si * static_cast<double>(i), digits), digits);
     put_number(sheet, row, 1, static_cast<double>(doubt.bars[i]), 0, Look::frozen);
   }
   Chart chart;
@@ -174,7 +169,7 @@ Sheet doubt_page(const RateBook& book, const Doubt& doubt) {
   put_title(sheet, fmt::format("Doubt: how far the total for {} may lie off", doubt.quantity),
             "As calculated: nothing here follows a change on the sheets; run again after one. Money before rounding.");
   put(sheet, total_row, DoubtAt::input, fmt::format("total as quoted ({})", book.currency), Look::label);
-  put_money(sheet, total_row, DoubtAt::low, doubt.total.si, book.minor_digits);
+  put_frozen_money(sheet, total_row, DoubtAt::low, doubt.total.si, book.minor_digits);
   put_wide(sheet, total_row + 1, sampling_in_words(doubt), Look::note);
   const std::uint32_t chart_row = put_drivers(book, doubt, sheet);
   std::uint32_t row = chart_row + (sheet.charts.empty() ? 1 : chart_rows);

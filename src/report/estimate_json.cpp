@@ -218,6 +218,46 @@ Json driver_json(const RateBook& book, const DoubtDriver& driver) {
   return json;
 }
 
+Json texts_json(const std::vector<NamedText>& files) {
+  Json json = Json::array();
+  for (const NamedText& file : files) json.push_back({{"name", file.name}, {"text", file.text}});
+  return json;
+}
+
+Json inputs_json(const WrittenInputs& inputs) {
+  Json json;
+  json["job"] = {{"name", inputs.job.name}, {"text", inputs.job.text}};
+  json["takeoffs"] = texts_json(inputs.takeoffs);
+  json["rates"] = texts_json(inputs.rates);
+  return json;
+}
+
+Json changes_json(const Changes& changes) {
+  Json json;
+  json["past"] = {{"date", iso(changes.past_date)},
+                  {"version", changes.past_version},
+                  {"quantity", changes.past_quantity},
+                  {"total", changes.past_total.si}};
+  json["quantity"] = changes.quantity;
+  json["total"] = changes.total.si;
+  json["causes"] = Json::array();
+  for (const CauseAmount& amount : changes.amounts) {
+    Json causes = Json::array();
+    for (const Cause cause : amount.causes) causes.push_back(cause_words[static_cast<std::size_t>(cause)]);
+    json["causes"].push_back({{"causes", causes}, {"amount", amount.amount.si}});
+  }
+  json["items"] = Json::array();
+  for (const ChangedItem& item : changes.items)
+    json["items"].push_back({{"cause", cause_words[static_cast<std::size_t>(item.cause)]},
+                             {"of", item.of},
+                             {"figure", item.what},
+                             {"before", item.before.empty() ? Json(nullptr) : Json(item.before)},
+                             {"now", item.after.empty() ? Json(nullptr) : Json(item.after)}});
+  json["items_left_out"] = changes.items_left_out;
+  json["notes"] = changes.notes;
+  return json;
+}
+
 Json heading_json(const Job& job, const ReportedJob& reported) {
   Json json;
   json["job"] = job.name;
@@ -235,7 +275,7 @@ std::string text_of(const Json& json) { return json.dump(2, ' ', false, Json::er
 std::string job_json(const Job& job, const ReportedJob& reported) { return text_of(heading_json(job, reported)); }
 
 std::string estimate_json(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
-                          const ReportedJob& reported) {
+                          const ReportedJob& reported, const Changes* changes) {
   Json json = heading_json(job, reported);
   if (!reported.workbook.empty()) json["workbook"] = reported.workbook;
   json["date"] = iso(quote.date);
@@ -252,6 +292,8 @@ std::string estimate_json(const RateBook& book, const Job& job, const Estimate& 
     json["drivers"] = Json::array();
     for (const DoubtDriver& driver : quote.doubt->drivers) json["drivers"].push_back(driver_json(book, driver));
   }
+  if (changes != nullptr) json["changes"] = changes_json(*changes);
+  if (reported.inputs) json["inputs"] = inputs_json(*reported.inputs);
   return text_of(json);
 }
 

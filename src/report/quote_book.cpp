@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "report/breakdown_page.hpp"
+#include "report/changes_page.hpp"
 #include "report/customer_page.hpp"
 #include "report/doubt_page.hpp"
 #include "report/notes_page.hpp"
@@ -26,7 +27,7 @@ SharedCells shared_cells(const RateBook& book, const Job& job, const std::vector
 }  // namespace
 
 Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& estimate,
-                        const std::vector<StationWork>& work, const Quote& quote) {
+                        const std::vector<StationWork>& work, const Quote& quote, const Changes* changes) {
   const std::vector<SourceId> used = used_sources(book, job, quote.setups);
   const SharedCells shared = shared_cells(book, job, used);
   JointPages joints = joint_pages(book, job, shared);
@@ -44,6 +45,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   workbook.sheets.push_back(overview_page(book, job, estimate, quote, cost, pages));
   workbook.sheets.push_back(std::move(cost.sheet));
   workbook.sheets.push_back(breakdown_page(book, job, estimate, quote, pages));
+  if (changes != nullptr) workbook.sheets.push_back(changes_page(book, *changes));
   if (quote.doubt) workbook.sheets.push_back(doubt_page(book, *quote.doubt));
   for (Sheet& sheet : joints.sheets) workbook.sheets.push_back(std::move(sheet));
   workbook.sheets.push_back(order_page(book, job, estimate, cost, pages, shared));

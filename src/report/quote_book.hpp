@@ -5,11 +5,13 @@
 
 #include <span>
 
+#include "quote/changes.hpp"
 #include "quote/quote.hpp"
 #include "report/workbook.hpp"
 
 namespace seambook {
 
-Workbook quote_workbook(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, const Quote&);
+Workbook quote_workbook(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, const Quote&,
+                        const Changes* = nullptr);
 
 }  // namespace seambook
