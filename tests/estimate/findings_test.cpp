@@ -145,7 +145,7 @@ const FindingRow rows[] = {
 };
 
 test::LoadedJob load_odd(const std::string& job) {
-  std::vector<test::RateFile> rates = test::rate_texts();
+  std::vector<test::RateFile> rates = test::plain_rate_texts();
   rates.push_back({"odd_shop.yaml", test::file_text(SEAMBOOK_ROOT "/tests/estimate/odd_shop.yaml")});
   test::LoadedJob loaded = test::load_text(job, rates);
   REQUIRE_MESSAGE(loaded.job.has_value(), render(loaded.diagnostics));

@@ -10,9 +10,9 @@ using namespace seambook;
 
 namespace {
 
-/// The example rates, and processes and procedures for easy sums besides.
+/// The plain example rates, and processes and procedures for easy sums besides.
 std::vector<test::RateFile> easy_rates() {
-  std::vector<test::RateFile> files = test::rate_texts();
+  std::vector<test::RateFile> files = test::plain_rate_texts();
   files.push_back({"passes.yaml", test::file_text(SEAMBOOK_ROOT "/tests/estimate/passes_rates.yaml")});
   return files;
 }

@@ -24,6 +24,12 @@ std::vector<RateFile> rate_texts(const std::string& folder) {
   return files;
 }
 
+std::vector<RateFile> plain_rate_texts() {
+  std::vector<RateFile> files = rate_texts();
+  std::erase_if(files, [](const RateFile& file) { return file.name.starts_with("with-"); });
+  return files;
+}
+
 LoadedJob load_text(const std::string& text, const std::vector<RateFile>& rates) {
   LoadedJob loaded;
   std::vector<std::uint32_t> files;

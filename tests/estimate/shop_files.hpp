@@ -24,6 +24,8 @@ struct RateFile {
 };
 /// The files of a folder of rates below the repository's root, by name.
 std::vector<RateFile> rate_texts(const std::string& folder = "rates");
+/// Those of rates/ without the files `with-...`: a shop without covered electrodes, cored wires and welding under flux.
+std::vector<RateFile> plain_rate_texts();
 /// A job given as text, against rates given as text.
 LoadedJob load_text(const std::string& text, const std::vector<RateFile>& rates = rate_texts());
 

@@ -73,7 +73,7 @@ CHANGES_BY_FACTOR = {
 
 def write_shop(folder, by_factor):
     """The example shop with all labour elements, and the bracket with tests and one-offs."""
-    shutil.copytree(ROOT / "rates", folder / "rates")
+    shutil.copytree(ROOT / "rates", folder / "rates", ignore=shutil.ignore_patterns("with-*"))
     (folder / "jobs").mkdir()
     shop = (folder / "rates/shop.yaml").read_text()
     shop = "".join(line for line in shop.splitlines(True) if not line.startswith("#")) + LABOUR

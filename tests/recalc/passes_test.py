@@ -79,7 +79,7 @@ def cell_under(sheet, row_words, heading):
 class Passes(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
-        shutil.copytree(ROOT / "rates", FOLDER / "rates")
+        shutil.copytree(ROOT / "rates", FOLDER / "rates", ignore=shutil.ignore_patterns("with-*"))
         shutil.copy(ROOT / "tests/estimate/passes_rates.yaml", FOLDER / "rates/passes.yaml")
         cls.book, cls.original = quoted("passes", job_of(JOINTS))
 

@@ -28,11 +28,11 @@ void erase_lines(std::string& text, const std::string& begin) {
   for (std::size_t at; (at = text.find("\n" + begin)) != text.npos;) text.erase(at, text.find('\n', at + 1) - at);
 }
 
-/// The repository's rate book with changes of shop.yaml.
+/// The repository's plain rate book with changes of shop.yaml.
 LabourRates labour_rates(const Changes& changes, const std::vector<std::string>& lines_out = {}) {
   LabourRates rates;
   std::vector<std::uint32_t> files;
-  for (test::RateFile file : test::rate_texts()) {
+  for (test::RateFile file : test::plain_rate_texts()) {
     if (file.name == "shop.yaml")
       for (const auto& [from, to] : changes) replace_all(file.text, from, to);
     if (file.name == "shop.yaml")

@@ -45,7 +45,7 @@ TEST_CASE("each job that cannot be resolved complains on the lines that say so")
   for (const auto& path : paths) {
     CAPTURE(path.filename().string());
     const std::string text = whole_file_text(path);
-    const test::LoadedJob loaded = test::load_text(text);
+    const test::LoadedJob loaded = test::load_text(text, test::plain_rate_texts());
     const std::string wanted = wanted_of(text);
     CHECK(wanted != "");
     CHECK(given_of(loaded.diagnostics) == wanted);

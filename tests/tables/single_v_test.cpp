@@ -27,7 +27,7 @@ struct CloseRow {
   VolumeRow row;
   double tolerance;
 };
-constexpr CloseRow close[] = {
+constexpr CloseRow close_rows[] = {
     {{6, 1, 60, 27}, 0.25}, {{8, 1.5, 60, 49}, 0.25}, {{10, 2, 50, 66.5}, 0.25}, {{20, 2, 60, 271}, 0.5}};
 
 // Volume laid to its mass at 7.85 g/cm³. By hand, 72 cm³: 72 × 7.85 / 1000 = 0.565. Printed to 0.01 kg, the volume to
@@ -59,7 +59,7 @@ TEST_CASE("volume of a single-V without root face") {
   for (const VolumeRow& row : volumes)
     rows.check(std::to_string(row.thickness_mm) + " mm, " + std::to_string(row.groove_deg) + " deg", volume(row),
                row.cm3_per_m, spread * row.cm3_per_m);
-  for (const CloseRow& row : close)
+  for (const CloseRow& row : close_rows)
     rows.check(std::to_string(row.row.thickness_mm) + " mm", volume(row.row), row.row.cm3_per_m, row.tolerance);
 }
 
