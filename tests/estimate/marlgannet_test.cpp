@@ -56,6 +56,12 @@ TEST_CASE("the heavy shop's orders take their filler and gas") {
   // By hand from wire feed × wire section × density × arc minutes; the program goes by the section of the weld, within
   // what the procedures were made to agree.
   CHECK(sums.filler_kg["G3Si1-1.0"] == doctest::Approx(2.00).epsilon(0.06));
+  CHECK(sums.filler_kg["G3Si1-1.2"] == doctest::Approx(5.21).epsilon(0.06));
+  // Cored wires by the mass of their metre: 7.6 and 7.2 g/m.
+  CHECK(sums.filler_kg["MC-1.2"] == doctest::Approx(52.00).epsilon(0.06));
+  CHECK(sums.filler_kg["RC-1.2"] == doctest::Approx(11.35).epsilon(0.06));
+  // 14.6 min at 1.04 kg/h, 60 % of the electrode; X01 is drawn a sixth larger than its eight passes.
+  CHECK(sums.filler_kg["E-basic-3.2"] == doctest::Approx(0.41).epsilon(0.20));
   CHECK(sums.filler_kg["308L-rod-1.6"] == doctest::Approx(0.38).epsilon(0.10));
   CHECK(sums.gas_l["M21"] == doctest::Approx(19577.0).epsilon(1e-4));
   CHECK(sums.gas_l["I1"] == doctest::Approx(1080.43).epsilon(1e-4));
@@ -69,6 +75,17 @@ TEST_CASE("the heavy shop's orders take about the hours that a rough build-up gi
   CHECK(sums.floor_h["marlgannet/bracket-repair.yaml"] == doctest::Approx(0.9).epsilon(0.25));
   CHECK(sums.floor_h["marlgannet/coolant-tank.yaml"] == doctest::Approx(6.3).epsilon(0.25));
   CHECK(sums.floor_h["marlgannet/coolant-manifold.yaml"] == doctest::Approx(12.2).epsilon(0.25));
+}
+
+TEST_CASE("the heavy shop's orders take their hours by element") {
+  test::ShopSums sums = test::sums_of(orders);
+  // Elements × minutes a start by process; 105.6 m × 1.5 min; 48 joints × 3 min; 10.28 m gouged × 6 min.
+  CHECK(sums.element_h["starts"] == doctest::Approx(2.6).epsilon(0.02));
+  CHECK(sums.element_h["finish"] == doctest::Approx(2.6).epsilon(0.02));
+  CHECK(sums.element_h["purging"] == doctest::Approx(2.4).epsilon(0.02));
+  CHECK(sums.element_h["gouging"] == doctest::Approx(1.03).epsilon(0.01));
+  CHECK(test::all_floor_h(sums) > 50);
+  CHECK(test::all_floor_h(sums) < 83);
 }
 
 TEST_CASE("the heavy shop's orders are found to have the listed faults") { test::check_findings(orders, {}); }

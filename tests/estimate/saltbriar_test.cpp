@@ -114,6 +114,11 @@ TEST_CASE("the orders in customary units take about the hours that a rough build
   CHECK(sums.floor_h["saltbriar/subframe.yaml"] == doctest::Approx(3.2).epsilon(0.25));
   CHECK(sums.floor_h["saltbriar/tool-enclosure.yaml"] == doctest::Approx(17.6).epsilon(0.25));
   CHECK(sums.floor_h["saltbriar/hinge-set.yaml"] == doctest::Approx(3.6).epsilon(0.25));
+  CHECK(test::all_floor_h(sums) > 35);
+  CHECK(test::all_floor_h(sums) < 58);
+  // Elements × minutes a start by process; metres × minutes by finish.
+  CHECK(sums.element_h["starts"] == doctest::Approx(3.9).epsilon(0.02));
+  CHECK(sums.element_h["finish"] == doctest::Approx(4.6).epsilon(0.02));
 }
 
 TEST_CASE("the orders in customary units are found to have their planted faults and the listed ones") {

@@ -4,6 +4,9 @@
 
 #include <set>
 
+#include "estimate/element_sums.hpp"
+#include "estimate/gather_labour.hpp"
+
 namespace seambook::test {
 namespace {
 
@@ -20,6 +23,9 @@ void add_order(const Order& order, ShopSums& sums) {
     sums.weld_elements += order.pieces * row.joint.weld_elements.si;
     sums.weld_length_m += order.pieces * row.joint.weld_length.si;
     floor_h += order.pieces * joint_totals(row).floor.si / 3600;
+    each_labour_element(labour_shape(book, loaded.job->joints[j]), row, [&](std::string_view key, Time<> minutes) {
+      sums.element_h[std::string(key)] += order.pieces * minutes.si / 3600;
+    });
     for (std::size_t g = 0; g < row.passes.size(); ++g) {
       const PassFigures<double>& group = row.passes[g];
       const Procedure& procedure = book.procedures[loaded.job->joints[j].passes[g].procedure];
@@ -49,6 +55,12 @@ ShopSums sums_of(std::span<const Order> orders) {
   ShopSums sums;
   for (const Order& order : orders) add_order(order, sums);
   return sums;
+}
+
+double all_floor_h(const ShopSums& sums) {
+  double hours = 0;
+  for (const auto& [file, of_file] : sums.floor_h) hours += of_file;
+  return hours;
 }
 
 void check_findings(std::span<const Order> orders, std::span<const Expected> listed) {

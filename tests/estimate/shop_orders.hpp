@@ -22,8 +22,10 @@ struct ShopSums {
   std::map<std::string, double> gas_l;      // by gas
   std::map<std::string, double> filler_kg;  // by filler
   std::map<std::string, double> floor_h;    // by file
+  std::map<std::string, double> element_h;  // by labour element of the joints, before access and allowance
 };
 ShopSums sums_of(std::span<const Order>);
+double all_floor_h(const ShopSums&);
 
 /// A finding that stands, and why: `why` is for the reader.
 struct Expected {
