@@ -21,7 +21,8 @@ void each_labour_element(const LabourShape& shape, const RowFigures<N>& row, F f
   f(shape.by_factor ? "by_factor" : "arc", welding);
   f("starts", starts), f("interpass_cleaning", interpass), f("electrode_changes", changes), f("gouging", gouging);
   f("tacking", whole.tack), f("fit_up", whole.fit_up);
-  f("close_fit_up", whole.fit_up_extra), f("finish", whole.finish), f("purging", whole.purge);
+  f("close_fit_up", whole.fit_up_extra), f("finish", whole.finish),
+      f("purging", shape.purging ? whole.purge : Time<N>{});
   for (std::size_t k = 0; k < labour_kinds; ++k) f(element_words[k], whole.elements.of[k]);
 }
 

@@ -16,11 +16,14 @@ struct ElementTerm {
   LabourKind kind = LabourKind::cleaning;
   Driver per = Driver::joint;
   bool attended = true, has_multiple = false, has_extent = false;
-  double edges = 0;  // bevelled, of a joint line
+  bool graded = false, loaded_rate = true;  // paid at the rate of another grade than the joint's
+  double edges = 0;                         // bevelled, of a joint line
   Time<N> time;
   Pace<N> pace;
   TimePerMass<N> mass_pace;
   Ratio<N> share, multiple, extent;
+  MoneyPerTime<N> labour_rate, wage;
+  Ratio<N> burden;
 };
 
 /// What the elements of a joint are counted by; for one piece.
@@ -42,6 +45,9 @@ template <class N>
 struct ElementTimes {
   std::array<Time<N>, labour_kinds> of{};
   Time<N> waiting{};
+  bool graded = false;     // some are paid at the rates of other grades:
+  Time<N> other_grades{};  // their minutes, which are in `of` too
+  Money<N> paid_to_them{};
 };
 
 template <class N>
@@ -50,10 +56,16 @@ std::vector<ElementTerm<N>> lift_terms(const std::vector<ElementTerm<Sourced>>& 
   std::vector<ElementTerm<N>> to;
   for (const ElementTerm<Sourced>& a : from) {
     const Figure& figure = fig::element_input(a.kind, a.per, a.attended);
-    to.push_back({a.kind, a.per, a.attended, a.has_multiple, a.has_extent, a.edges, lift<N>(a.time, figure, row, by),
-                  lift<N>(a.pace, figure, row, by), lift<N>(a.mass_pace, figure, row, by),
-                  lift<N>(a.share, figure, row, by), lift<N>(a.multiple, fig::multiple, row, by),
-                  a.has_extent ? lift<N>(a.extent, fig::extent_of(a.kind), row, by) : Ratio<N>{}});
+    const auto up = [&](const Figure& of, const auto& x) { return lift<N>(x, of, row, by); };
+    ElementTerm<N> term{a.kind, a.per, a.attended, a.has_multiple, a.has_extent, a.graded, a.loaded_rate, a.edges};
+    term.time = up(figure, a.time), term.pace = up(figure, a.pace), term.mass_pace = up(figure, a.mass_pace);
+    term.share = up(figure, a.share), term.multiple = up(fig::multiple, a.multiple);
+    if (a.has_extent) term.extent = up(fig::extent_of(a.kind), a.extent);
+    if (a.graded) {
+      term.labour_rate = up(fig::labour_rate, a.labour_rate);
+      term.wage = up(fig::wage, a.wage), term.burden = up(fig::burden, a.burden);
+    }
+    to.push_back(term);
   }
   return to;
 }
@@ -108,6 +120,11 @@ ElementTimes<N> element_times(const std::vector<ElementTerm<N>>& terms, const Co
     if (term.has_extent) minutes = minutes * term.extent;
     Time<N>& sum = term.attended ? out.of[static_cast<std::size_t>(term.kind)] : out.waiting;
     sum = sum + minutes;
+    if (!term.graded) continue;
+    out.graded = true;
+    out.other_grades = out.other_grades + minutes;
+    out.paid_to_them =
+        out.paid_to_them + minutes * (term.loaded_rate ? term.labour_rate : loaded_rate(term.wage, term.burden));
   }
   for (std::size_t k = 0; k < labour_kinds; ++k) out.of[k] = name(out.of[k], fig::element_min[k], row);
   out.waiting = name(out.waiting, fig::waiting_min, row);

@@ -13,7 +13,7 @@ inline constexpr Figure outside_diameter{"outside_diameter", "outside diameter",
 inline constexpr Figure line{"line", "joint line", unit::mm, 1,
                              "by the form of the line, or as given; a plug's is its depth"};
 inline constexpr Figure element{"element", "weld element", unit::mm, 1};
-inline constexpr Figure pitch{"pitch", "pitch, centre to centre", unit::mm, 1};
+inline constexpr Figure pitch{"pitch", "pitch, centre to centre", unit::mm, 1, "weld element + gap e, or as given"};
 inline constexpr Figure throat{"throat", "throat a", unit::mm, 2};
 inline constexpr Figure leg{"leg", "leg z", unit::mm, 2, "leg from throat, z = a √2, or as given"};
 inline constexpr Figure convexity{"convexity", "convexity", unit::percent, 0};

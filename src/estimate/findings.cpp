@@ -13,9 +13,10 @@ using PassRule = void (*)(const PassSeen&, Findings&);
 using JobRule = void (*)(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
 
 // All rules that look at an estimate; those on cost and price stand in quote.
-constexpr JointRule joint_rules[] = {leg_against_member,      short_elements, sizes_like_unit_slips,
-                                     root_without_purge,      purge_flow,     starts_without_time,
-                                     nothing_left_to_compute, pass_over_limit};
+constexpr JointRule joint_rules[] = {leg_against_member,    lap_on_plate_edge,         short_elements,
+                                     sizes_like_unit_slips, root_without_purge,        purge_flow,
+                                     starts_without_time,   bevel_without_time,        laid_over_section,
+                                     pass_over_limit,       both_sides_without_gouging};
 constexpr PassRule pass_rules[] = {least_leg,          oversized_procedure,
                                    mass_balance,       travel_speed,
                                    deposition_rate,    heat_input_range,
@@ -23,7 +24,8 @@ constexpr PassRule pass_rules[] = {least_leg,          oversized_procedure,
                                    pass_size,          gas_flow,
                                    duty_cycle,         combinations,
                                    laser_thickness,    laser_speed,
-                                   laser_gap,          prices_like_unit_slips};
+                                   laser_gap,          prices_like_unit_slips,
+                                   operating_factor,   passes_without_wait};
 constexpr JobRule job_rules[] = {little_fit_up, stations_without_clean_down};
 
 void look_at_joint(const JointSeen& seen, Findings& out) {

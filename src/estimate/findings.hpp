@@ -24,6 +24,10 @@ struct PassSeen {
   const PassFigures<double>& figures;
 };
 
+/// In which the shop reads sizes.
+inline Terms terms_of(const JointSeen& seen) { return seen.book.terms; }
+inline Terms terms_of(const PassSeen& seen) { return seen.of.book.terms; }
+
 struct Finding {
   Diagnostic diagnostic;  // its message is without the joint's name
   bool once = false;      // of the procedure: said once for all joints that use it
@@ -38,6 +42,13 @@ void found_of_procedure(Findings&, const PassSeen&, Level, std::string message, 
 
 /// Whether a check is about this pass.
 bool in_scope(const CheckScope&, const PassSeen&);
+/// The first check in scope that has the figure asked for.
+template <class T>
+const RangeCheck* check_with(const PassSeen& seen, std::optional<T> RangeCheck::*figure) {
+  for (const RangeCheck& check : seen.of.book.range_checks)
+    if (check.*figure && in_scope(check.scope, seen)) return &check;
+  return nullptr;
+}
 /// The facts that the scope asks for, in words: `gas M21 (M21), base-metal group 8.1`.
 std::string facts_in_words(const CheckScope&, const PassSeen&);
 double thinner_of(const Joint&);
@@ -53,6 +64,7 @@ bool within(const Between<D>& range, Quantity<D> value, double slack = 0) {
 
 // Sizes and lengths.
 void leg_against_member(const JointSeen&, Findings&);
+void lap_on_plate_edge(const JointSeen&, Findings&);
 void least_leg(const PassSeen&, Findings&);
 void oversized_procedure(const PassSeen&, Findings&);
 void short_elements(const JointSeen&, Findings&);
@@ -66,10 +78,13 @@ void heat_input_range(const PassSeen&, Findings&);
 void voltage_at_current(const PassSeen&, Findings&);
 void leg_of_one_pass(const PassSeen&, Findings&);
 void pass_size(const PassSeen&, Findings&);
-/// Given passes that leave nothing to the group whose passes are computed.
-void nothing_left_to_compute(const JointSeen&, Findings&);
+/// Counted passes that lay more than there is to fill: many times more is an error; less than that is a warning where
+/// they leave nothing to the group whose passes are computed.
+void laid_over_section(const JointSeen&, Findings&);
 /// Passes larger than the rate book's limit of a single pass; only counted ones can be.
 void pass_over_limit(const JointSeen&, Findings&);
+/// Welded through from both sides, and the root not gouged between them.
+void both_sides_without_gouging(const JointSeen&, Findings&);
 void gas_flow(const PassSeen&, Findings&);
 void duty_cycle(const PassSeen&, Findings&);
 
@@ -85,7 +100,10 @@ void laser_speed(const PassSeen&, Findings&);
 void laser_gap(const PassSeen&, Findings&);
 
 // Labour.
+void operating_factor(const PassSeen&, Findings&);
 void starts_without_time(const JointSeen&, Findings&);
+void bevel_without_time(const JointSeen&, Findings&);
+void passes_without_wait(const PassSeen&, Findings&);
 void little_fit_up(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
 void stations_without_clean_down(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
 

@@ -20,6 +20,61 @@ void starts_without_time(const JointSeen& seen, Findings& out) {
         "look at 'start' of the process in the rate book");
 }
 
+/// Where labour is by operating factor, the factor decides everything.
+void operating_factor(const PassSeen& seen, Findings& out) {
+  const double factor = seen.process.operating_factor.si.value;
+  if (!seen.of.book.method.by_factor) return;
+  const RangeCheck* most = check_with(seen, &RangeCheck::operating_factor_most);
+  if (most != nullptr && factor > most->operating_factor_most->si * (1 + whole_tolerance))
+    return found_of_procedure(out, seen, Level::error,
+                              fmt::format("an operating factor of {} by process {}; nobody reaches more than {}",
+                                          shown(factor, unit::percent), seen.process.number,
+                                          shown(*most->operating_factor_most, unit::percent)),
+                              "look at what the factor is a share of, and what it covers");
+  const RangeCheck* range = check_with(seen, &RangeCheck::operating_factor);
+  if (range == nullptr || within(*range->operating_factor, Ratio<>{factor})) return;
+  found_of_procedure(
+      out, seen, Level::warning,
+      fmt::format("an operating factor of {} by process {}; usual is {} to {}", shown(factor, unit::percent),
+                  seen.process.number, shown(range->operating_factor->low, unit::percent),
+                  shown(range->operating_factor->high, unit::percent)),
+      "look at what the factor is a share of, and what it covers");
+}
+
+/// Edges of thick plate are bevelled by somebody: in minutes, or bought as cutting.
+void bevel_without_time(const JointSeen& seen, Findings& out) {
+  const Joint& joint = seen.joint;
+  const auto& from = seen.book.checks.bevel_from;
+  if (!from || bevelled_edges(joint.weld) == 0 || seen.book.method.covered(LabourKind::edge_preparation)) return;
+  if (thinner_of(joint) < from->si * (1 - whole_tolerance)) return;
+  if (seen.row.joint.labour.elements.of[static_cast<std::size_t>(LabourKind::edge_preparation)].si > 0) return;
+  const auto is_cutting = [](const Bought& line) { return line.kind == BoughtKind::cutting; };
+  const Weldment& weldment = seen.job.weldments[joint.weldment];
+  if (std::any_of(weldment.bought.begin(), weldment.bought.end(), is_cutting) ||
+      std::any_of(seen.job.bought.begin(), seen.job.bought.end(), is_cutting))
+    return;
+  found(out, seen, Level::warning,
+        fmt::format("edges of {} are bevelled, and neither minutes nor cutting are charged for it",
+                    shown(thinner_of(joint), unit::mm, terms_of(seen))),
+        "add edge_preparation to the rate book's labour elements, or a bought line of kind cutting");
+}
+
+/// Runs on runs heat the part up to its interpass limit, and somebody or the part waits.
+void passes_without_wait(const PassSeen& seen, Findings& out) {
+  if (&seen.group != &seen.of.joint.passes.front()) return;
+  const RangeCheck* check = check_with(seen, &RangeCheck::passes_without_wait);
+  const JointFigures<double>& joint = seen.of.row.joint;
+  if (check == nullptr || joint.labour.elements.waiting.si > 0) return;
+  if (joint.labour.elements.of[static_cast<std::size_t>(LabourKind::waiting)].si > 0) return;
+  double passes = 0;
+  for (const PassFigures<double>& group : seen.of.row.passes) passes += group.passes.si;
+  if (passes <= check->passes_without_wait->si * (1 + whole_tolerance)) return;
+  found(out, seen.of, Level::warning,
+        fmt::format("{:.0f} passes on {}, and no waiting between them", passes,
+                    shown(thinner_of(seen.of.joint), unit::mm, terms_of(seen))),
+        "the part must cool below its interpass temperature; add 'waiting' per interpass to the labour elements");
+}
+
 /// In small lots fitting and tacking take their share of the time of welding; forgotten fit-up is the dearest mistake.
 void little_fit_up(const RateBook& book, const Job& job, const Estimate& estimate, std::vector<Diagnostic>& out) {
   if (book.method.covered(WorkKind::fit_up)) return;

@@ -36,10 +36,22 @@ void prices_like_unit_slips(const PassSeen& seen, Findings& out) {
   look("base metal " + metal.name, metal.price);
 }
 
+namespace {
+
+/// Welded through from one side, so that the root stands bare inside.
+bool root_lies_open(const Joint& joint) {
+  using enum WeldKind;
+  return one_of_kinds(joint.weld, {square, single_v, single_bevel, single_u, single_j}) &&
+         joint.groove.depth.si.source == no_source && joint.groove.backing == Backing::none &&
+         joint.sides.si.value == 1;
+}
+
+}  // namespace
+
 /// The root of a stainless tube burns to scale in air.
 void root_without_purge(const JointSeen& seen, Findings& out) {
   const Joint& joint = seen.joint;
-  const bool tube_butt = joint.outside_diameter.si.source != no_source && joint.weld != WeldKind::fillet;
+  const bool tube_butt = joint.outside_diameter.si.source != no_source && root_lies_open(joint);
   if (!tube_butt || joint.purge || seen.book.base_metals[joint.base_metal].cleanliness != "stainless") return;
   found(out, seen, Level::warning, "the butt of a stainless tube is welded without a purge",
         "the root oxidises; state 'purge: true', or say why it may");
@@ -50,8 +62,9 @@ void purge_flow(const JointSeen& seen, Findings& out) {
   const Flow<> flow{seen.book.allowances.purge_flow.si.value};
   if (!seen.joint.purge || !usual_flow || within(*usual_flow, flow)) return;
   found(out, seen, Level::warning,
-        fmt::format("purged with {}; usual is {} to {}", shown(flow, unit::l_per_min),
-                    shown(usual_flow->low, unit::l_per_min), shown(usual_flow->high, unit::l_per_min)),
+        fmt::format("purged with {}; usual is {} to {}", shown(flow, unit::l_per_min, terms_of(seen)),
+                    shown(usual_flow->low, unit::l_per_min, terms_of(seen)),
+                    shown(usual_flow->high, unit::l_per_min, terms_of(seen))),
         "look at purge_flow in the rate book's allowances");
 }
 

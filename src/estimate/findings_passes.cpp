@@ -9,18 +9,10 @@
 namespace seambook {
 namespace {
 
-/// The first check in scope that has the figure asked for.
-template <class T>
-const RangeCheck* check_with(const PassSeen& seen, std::optional<T> RangeCheck::*figure) {
-  for (const RangeCheck& check : seen.of.book.range_checks)
-    if (check.*figure && in_scope(check.scope, seen)) return &check;
-  return nullptr;
-}
-
 template <Dim D>
-std::string range_in_words(const Between<D>& range, const Unit& unit) {
-  return range.low.si > 0 ? fmt::format("{} to {}", shown(range.low, unit), shown(range.high, unit))
-                          : fmt::format("at most {}", shown(range.high, unit));
+std::string range_in_words(const Between<D>& range, const Unit& metric, Terms terms) {
+  return range.low.si > 0 ? fmt::format("{} to {}", shown(range.low, metric, terms), shown(range.high, metric, terms))
+                          : fmt::format("at most {}", shown(range.high, metric, terms));
 }
 
 }  // namespace
@@ -29,13 +21,12 @@ std::string range_in_words(const Between<D>& range, const Unit& unit) {
 void mass_balance(const PassSeen& seen, Findings& out) {
   const PassFigures<double>& pass = seen.figures;
   if (!seen.procedure.filler || std::fabs(pass.deposition_difference.si) <= seen.of.book.checks.mass_balance.si) return;
-  const double lays = pass.volume_rate.si / pass.travel.si * 1e6;
-  const double takes = pass.section.si / pass.passes.si * 1e6;
+  const auto area = [&](double si) { return shown_fixed(si, unit::mm2, 2, terms_of(seen)); };
   found(out, seen.of, Level::warning,
-        fmt::format("procedure {} lays {:.2f} mm² a pass, the weld takes {:.2f} mm²; arc time by deposition is "
-                    "{:+.0f} %, {:+.2f} {}",
-                    seen.procedure.name, lays, takes, pass.deposition_difference.si * 100, pass.difference_cost.si,
-                    seen.of.book.currency),
+        fmt::format("procedure {} lays {} a pass, the weld takes {}; arc time by deposition is {:+.0f} %, {:+.2f} {}",
+                    seen.procedure.name, area(pass.volume_rate.si / pass.travel.si),
+                    area(pass.section.si / pass.passes.si), pass.deposition_difference.si * 100,
+                    pass.difference_cost.si, seen.of.book.currency),
         "look at weld size, passes, travel speed and wire feed");
 }
 
@@ -47,10 +38,11 @@ void travel_speed(const PassSeen& seen, Findings& out) {
   const double travel = seen.figures.travel.si;
   const bool many_times =
       slip && (travel > slip->si * check->travel_speed->high.si || travel * slip->si < check->travel_speed->low.si);
-  found_of_procedure(out, seen, many_times ? Level::error : Level::warning,
-                     fmt::format("travel speed {} by process {}; usual is {}", shown(travel, unit::mm_per_min),
-                                 seen.process.number, range_in_words(*check->travel_speed, unit::mm_per_min)),
-                     many_times ? "it may be meant in another unit" : "arc time follows from it; look at the speed");
+  found_of_procedure(
+      out, seen, many_times ? Level::error : Level::warning,
+      fmt::format("travel speed {} by process {}; usual is {}", shown(travel, unit::mm_per_min, terms_of(seen)),
+                  seen.process.number, range_in_words(*check->travel_speed, unit::mm_per_min, terms_of(seen))),
+      many_times ? "it may be meant in another unit" : "arc time follows from it; look at the speed");
 }
 
 void deposition_rate(const PassSeen& seen, Findings& out) {
@@ -61,8 +53,8 @@ void deposition_rate(const PassSeen& seen, Findings& out) {
   const double slack = seen.of.book.checks.deposition_rate_off.value_or(Ratio<>{}).si;
   if (within(*check->deposition_rate, rate, slack)) return;
   found_of_procedure(out, seen, Level::warning,
-                     fmt::format("{} laid in arc time; usual is {}", shown(rate, unit::kg_per_h),
-                                 range_in_words(*check->deposition_rate, unit::kg_per_h)),
+                     fmt::format("{} laid in arc time; usual is {}", shown(rate, unit::kg_per_h, terms_of(seen)),
+                                 range_in_words(*check->deposition_rate, unit::kg_per_h, terms_of(seen))),
                      "look at wire feed, diameter and area per pass");
 }
 
@@ -71,9 +63,9 @@ void heat_input_range(const PassSeen& seen, Findings& out) {
   if (check == nullptr || within(*check->heat_input, seen.figures.heat_input)) return;
   found(out, seen.of, Level::warning,
         fmt::format("procedure {}: heat input {} on base-metal group {}; usual is {}", seen.procedure.name,
-                    shown(seen.figures.heat_input, unit::kJ_per_mm),
+                    shown(seen.figures.heat_input, unit::kJ_per_mm, terms_of(seen)),
                     seen.of.book.base_metals[seen.of.joint.base_metal].group,
-                    range_in_words(*check->heat_input, unit::kJ_per_mm)),
+                    range_in_words(*check->heat_input, unit::kJ_per_mm, terms_of(seen))),
         "too little hardens or does not fuse, too much softens; look at the procedure's qualification");
 }
 
@@ -100,8 +92,8 @@ void leg_of_one_pass(const PassSeen& seen, Findings& out) {
   const double leg = leg_of(joint);
   if (check == nullptr || leg <= check->leg_of_one_pass->si * (1 + whole_tolerance)) return;
   found(out, seen.of, Level::warning,
-        fmt::format("leg {} in one pass in position {}; usual is at most {}", shown(leg, unit::mm), joint.position,
-                    shown(*check->leg_of_one_pass, unit::mm)),
+        fmt::format("leg {} in one pass in position {}; usual is at most {}", shown(leg, unit::mm, terms_of(seen)),
+                    joint.position, shown(*check->leg_of_one_pass, unit::mm, terms_of(seen))),
         "the pool sags; look at the number of passes");
 }
 
@@ -111,8 +103,8 @@ void pass_size(const PassSeen& seen, Findings& out) {
   const Area<> pass = seen.figures.section / seen.figures.passes;
   if (check == nullptr || within(*check->area_per_pass, pass)) return;
   found(out, seen.of, Level::warning,
-        fmt::format("procedure {}: {} a pass; usual is {}", seen.procedure.name, shown(pass, unit::mm2),
-                    range_in_words(*check->area_per_pass, unit::mm2)),
+        fmt::format("procedure {}: {} a pass; usual is {}", seen.procedure.name, shown(pass, unit::mm2, terms_of(seen)),
+                    range_in_words(*check->area_per_pass, unit::mm2, terms_of(seen))),
         "look at the number of passes and the size of the weld");
 }
 
@@ -120,10 +112,11 @@ void gas_flow(const PassSeen& seen, Findings& out) {
   const RangeCheck* check = check_with(seen, &RangeCheck::gas_flow);
   const Flow<> flow{seen.procedure.gas_flow.si.value};
   if (check == nullptr || !seen.procedure.gas || within(*check->gas_flow, flow)) return;
-  found_of_procedure(out, seen, Level::warning,
-                     fmt::format("{} of gas by process {}; usual is {}", shown(flow, unit::l_per_min),
-                                 seen.process.number, range_in_words(*check->gas_flow, unit::l_per_min)),
-                     "too little does not shield, too much stirs air in; look at the flow and its unit");
+  found_of_procedure(
+      out, seen, Level::warning,
+      fmt::format("{} of gas by process {}; usual is {}", shown(flow, unit::l_per_min, terms_of(seen)),
+                  seen.process.number, range_in_words(*check->gas_flow, unit::l_per_min, terms_of(seen))),
+      "too little does not shield, too much stirs air in; look at the flow and its unit");
 }
 
 /// Heat in the source grows with the square of the current: at the rated current it may burn its duty cycle of ten

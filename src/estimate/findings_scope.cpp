@@ -75,7 +75,7 @@ std::string facts_in_words(const CheckScope& scope, const PassSeen& seen) {
     add(true, fmt::format("filler {} ({})", filler->name, filler->classification));
   add(!scope.transfers.empty(), "transfer " + seen.procedure.transfer);
   add(!scope.welds.empty(), std::string(weld_word(joint.weld)));
-  add(scope.thickness.has_value(), "thickness " + shown(thinner_of(joint), unit::mm));
+  add(scope.thickness.has_value(), "thickness " + shown(thinner_of(joint), unit::mm, terms_of(seen)));
   add(!scope.groups.empty() || !scope.except_groups.empty() || !scope.base_metals.empty(),
       fmt::format("base metal {} (group {})", metal.name, metal.group));
   return facts;

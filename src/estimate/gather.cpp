@@ -29,7 +29,7 @@ JointInputs<Sourced> joint_inputs(const RateBook& book, const Job& job, const Jo
   in.outside_diameter = joint.outside_diameter;
   in.line = joint.line;
   in.element = joint.element;
-  in.pitch = joint.pitch;
+  if (joint.path.gap_e.si.source == no_source) in.pitch = joint.pitch;
   in.throat = joint.throat;
   in.leg = joint.leg;
   in.convexity = joint.convexity;

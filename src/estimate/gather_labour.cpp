@@ -23,8 +23,16 @@ const Process& process_of_group(const RateBook& book, const PassGroup& group) {
   return book.processes[book.procedures[group.procedure].process];
 }
 
-ElementTerm<Sourced> term_of(const LabourElement& element) {
+ElementTerm<Sourced> term_of(const RateBook& book, const LabourElement& element) {
   ElementTerm<Sourced> term;
+  if (element.grade) {
+    const Labour& labour = book.labour[*element.grade];
+    term.graded = true;
+    term.loaded_rate = labour.loaded;
+    term.labour_rate = labour.rate;
+    term.wage = labour.wage;
+    term.burden = labour.burden;
+  }
   term.kind = element.kind;
   term.per = element.per;
   term.attended = element.attended;
@@ -46,7 +54,7 @@ std::vector<ElementTerm<Sourced>> joint_terms(const RateBook& book, const Joint&
   std::vector<ElementTerm<Sourced>> terms;
   for (const std::size_t i : joint.elements) {
     if (!is_charged(book, book.labour_elements[i])) continue;
-    ElementTerm<Sourced> term = term_of(book.labour_elements[i]);
+    ElementTerm<Sourced> term = term_of(book, book.labour_elements[i]);
     term.edges = bevelled_edges(joint.weld);
     for (const Inspection& inspection : joint.inspections) {
       if (inspection.kind != term.kind || inspection.extent.si.source == no_source) continue;
@@ -77,6 +85,7 @@ LabourShape labour_shape(const RateBook& book, const Joint& joint) {
   shape.starts = !method.covered(WorkKind::starts);
   shape.interpass = !method.covered(WorkKind::interpass_cleaning);
   shape.finish = !method.covered(WorkKind::finish);
+  shape.purging = !method.covered(WorkKind::purging);
   return shape;
 }
 
@@ -125,7 +134,7 @@ WeldmentRow gather_weldment(const RateBook& book, const Job& job, const Weldment
   row.inputs.burden = labour.burden;
   row.inputs.equipment_rate = process_of_group(book, joint.passes.front()).equipment;
   for (const std::size_t i : weldment.elements)
-    if (is_charged(book, book.labour_elements[i])) row.inputs.terms.push_back(term_of(book.labour_elements[i]));
+    if (is_charged(book, book.labour_elements[i])) row.inputs.terms.push_back(term_of(book, book.labour_elements[i]));
   if (weldment.metal_by_mass) {
     row.inputs.metal_price = metal.price;
     row.inputs.yield = metal.yield;

@@ -50,8 +50,10 @@ bool wears(const WearPart& part, std::size_t process) {
 }  // namespace
 
 GougeShape gouge_shape(const RateBook& book, const Joint& joint) {
-  GougeShape shape{has_source(joint.gouge_depth), book.gouging && has_source(book.gouging->carbons),
+  GougeShape shape{has_source(joint.gouge_depth) || joint.own_groove_gouged,
+                   book.gouging && has_source(book.gouging->carbons),
                    static_cast<std::uint32_t>(joint.passes.size() - 1)};
+  shape.own_groove = joint.own_groove_gouged;
   for (std::size_t g = joint.passes.size(); g-- > 0;) {
     if (joint.passes[g].role == PassRole::back) shape.group = static_cast<std::uint32_t>(g);
   }
@@ -59,7 +61,7 @@ GougeShape gouge_shape(const RateBook& book, const Joint& joint) {
 }
 
 GougeInputs<Sourced> gouge_inputs(const RateBook& book, const Joint& joint) {
-  if (!has_source(joint.gouge_depth) || !book.gouging) return {};
+  if (!(has_source(joint.gouge_depth) || joint.own_groove_gouged) || !book.gouging) return {};
   return {joint.gouge_depth, joint.gouge_width, book.gouging->time, book.gouging->carbons};
 }
 

@@ -17,7 +17,8 @@ struct LabourDrivers {
   Ratio<N> joints_made, weld_elements, sides;
 };
 
-/// Elements of a joint as a whole. Those that an operating factor covers stay 0.
+/// Elements of a joint as a whole. Those that an operating factor covers stay 0, but for the purge: gas flows
+/// meanwhile.
 template <class N>
 struct JointLabour {
   Ratio<N> tacks;
@@ -97,11 +98,22 @@ void floor_times(const LabourShape& shape, const LabourInputs<N>& in, const Join
   Time<N> attended = out.welding + out.start + out.interpass + out.electrode_change + out.gouge;
   if (g == 0) attended = whole.fit_up + whole.tack + attended + whole.finish;
   if (g == 0 && shape.fit_up_extra) attended = attended + whole.fit_up_extra;
-  if (g == 0 && shape.purge) attended = attended + whole.purge;
+  if (g == 0 && shape.purge && shape.purging) attended = attended + whole.purge;
   if (g == 0) attended = attended + all_of(whole.elements);
   if (shape.access) attended = attended * in.access;
   out.attended = name(attended, fig::attended, g);
   out.floor = name(shape.by_factor ? out.attended : floor_time(out.attended, in.personal), fig::floor, g);
+}
+
+/// What the floor time of group g costs. Elements of another grade are paid at that grade's rate, with their share of
+/// access and allowance.
+template <class N>
+Money<N> labour_money(const LabourShape& shape, const LabourInputs<N>& in, const ElementTimes<N>& elements,
+                      std::uint32_t g, Time<N> floor, MoneyPerTime<N> rate) {
+  if (g > 0 || !elements.graded) return floor * rate;
+  Ratio<N> on_floor = shape.by_factor ? number<N>(1) : number<N>(1) + in.personal;
+  if (shape.access) on_floor = on_floor * in.access;
+  return (floor - elements.other_grades * on_floor) * rate + elements.paid_to_them * on_floor;
 }
 
 /// Floor time that a difference of arc time makes.

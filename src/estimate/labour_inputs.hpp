@@ -31,7 +31,8 @@ struct PassLabourInputs {
 struct LabourShape {
   bool purge = false, access = false, fit_up_extra = false, by_factor = false;
   bool fit_up = true, tacking = true, starts = true, interpass = true, finish = true;
-  bool fitted = true;  // holes and surfaces are neither fitted nor tacked along their line
+  bool purging = true;  // its minutes; gas flows during them all the same
+  bool fitted = true;   // holes and surfaces are neither fitted nor tacked along their line
 };
 
 /// Calls f(figure, a.member, b.member) for every input but the terms, which lift_terms lifts.

@@ -30,13 +30,14 @@ LineFigures<N> line_figures(const JointShape& shape, const JointInputs<N>& in) {
   out.line = line_of(shape, in);
   out.elements_on_line = number<N>(1);
   Length<N> welded = out.line;
+  const Length<N> pitch = shape.sizes.gap_e ? name(in.element + in.weld.gap_e, fig::pitch) : in.pitch;
   if (shape.intermittent) {
-    out.elements_on_line = name(elements_on_line(out.line, in.element, in.pitch), fig::elements_on_line);
+    out.elements_on_line = name(elements_on_line(out.line, in.element, pitch), fig::elements_on_line);
     welded = out.elements_on_line * in.element;
   }
   out.joints_made = name(in.weldments * in.count, fig::joints_made);
   if (shape.sizes.staggered) {
-    out.elements_second = name(staggered_elements(out.line, in.element, in.pitch), fig::elements_second);
+    out.elements_second = name(staggered_elements(out.line, in.element, pitch), fig::elements_second);
     const Ratio<N> both = out.elements_on_line + out.elements_second;
     out.weld_elements = name(both * out.joints_made, fig::weld_elements);
     out.weld_length = name(out.weld_elements * in.element, fig::weld_length);

@@ -6,6 +6,7 @@
 #include "estimate/labour_figures.hpp"
 #include "trade/consumption.hpp"
 #include "trade/passes.hpp"
+#include "trade/section.hpp"
 
 namespace seambook {
 
@@ -35,11 +36,12 @@ Flow<N> volume_rate_of(const PassShape& shape, const PassInputs<N>& in, Density<
   return deposition_volume_rate(in.wire_feed, in.wire_diameter, in.deposition_efficiency);
 }
 
-/// The most that one pass may lay: what it lays at the lowest speed, and no more than the limits of the rate book.
+/// The most that one pass may lay: what it lays at the lowest speed, and no more than the limits of the rate book. A
+/// limit by leg is that of a fillet as full as the joint's.
 template <class N>
-Area<N> largest_pass(const PassShape& shape, const PassInputs<N>& in, Flow<N> volume_rate) {
+Area<N> largest_pass(const PassShape& shape, const PassInputs<N>& in, Ratio<N> convexity, Flow<N> volume_rate) {
   Area<N> largest = area_per_pass(volume_rate, in.travel_low);
-  if (shape.metal.leg_limited) largest = min(largest, largest_fillet_pass(in.metal.largest_leg));
+  if (shape.metal.leg_limited) largest = min(largest, fillet_section(in.metal.largest_leg, convexity));
   if (shape.metal.area_limited) largest = min(largest, in.metal.largest_area);
   return largest;
 }
@@ -114,7 +116,8 @@ void count_passes(const Row<N>& row, std::uint32_t g, PassFigures<N>& out) {
   const bool may_be_nothing = computed && row.passes.size() > 1;
   out.passes = in.given_passes;
   if (computed) {
-    out.passes = shape.filler ? passes_for(out.section, largest_pass(shape, in, out.volume_rate)) : number<N>(1);
+    out.passes = shape.filler ? passes_for(out.section, largest_pass(shape, in, row.joint.convexity, out.volume_rate))
+                              : number<N>(1);
     if (may_be_nothing) out.passes = max(out.passes, number<N>(1));
   }
   out.passes = name(out.passes, fig::passes, g);

@@ -18,6 +18,7 @@ struct GougeInputs {
 };
 struct GougeShape {
   bool gouged = false, carbons = false;
+  bool own_groove = false;  // the weld's own: no section is added
   std::uint32_t group = 0;  // that the gouging goes with: the first back, else the last
 };
 

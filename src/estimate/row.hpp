@@ -39,7 +39,7 @@ JointFigures<N> joint_figures(const JointShape& shape, const JointInputs<N>& in)
 template <class N>
 void gouge_root(const Row<N>& row, JointFigures<N>& out) {
   out.laid = out.section;
-  if (!row.gouge_shape.gouged) return;
+  if (!row.gouge_shape.gouged || row.gouge_shape.own_groove) return;
   out.gouged = name(gouged_section(row.gouge.depth, row.gouge.width), fig::gouged);
   out.laid = name(out.section + out.gouged, fig::section_laid);
 }
@@ -62,7 +62,9 @@ template <class N>
 void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const PassShape& shape,
                          const PassInputs<N>& in, std::uint32_t g, PassFigures<N>& out) {
   const MoneyPerTime<N> labour = labour_rate_of(in.labour, shape.loaded_rate);
-  out.labour_cost = name(out.labour.floor * labour, fig::labour_cost, g);
+  out.labour_cost =
+      name(labour_money(row.shape.labour, row.joint.labour, whole.labour.elements, g, out.labour.floor, labour),
+           fig::labour_cost, g);
   Money<N> cost = out.labour_cost;
   if (shape.filler) {
     const Time<N> floor_difference =

@@ -31,6 +31,7 @@ WeldInputs<Sourced> weld_inputs(const Joint& joint) {
   in.side = joint.path.side;
   in.side_second = joint.path.side_second;
   in.corner_radius = joint.path.corner_radius;
+  in.gap_e = joint.path.gap_e;
   return in;
 }
 
@@ -48,6 +49,7 @@ WeldShape weld_shape(const Joint& joint) {
   shape.branch = is_given(joint.path.branch_on);
   shape.rectangle = is_given(joint.path.side);
   shape.staggered = joint.path.staggered;
+  shape.gap_e = is_given(joint.path.gap_e);
   return shape;
 }
 

@@ -12,7 +12,7 @@ struct WeldInputs {
   Length<N> leg_second, deep_throat, radius, depth, depth_second, reinforce, back_width, back_height;
   Ratio<N> excess_share, layers;
   Length<N> diameter, width, slot, layer_height;
-  Length<N> branch_on, side, side_second, corner_radius;
+  Length<N> branch_on, side, side_second, corner_radius, gap_e;
   Angle<N> branch_angle;
 };
 
@@ -25,6 +25,7 @@ struct WeldShape {
   bool both_sides = false;                                    // square edges: each side lays half
   bool deep_gouge = false;                                    // deeper than half its width
   bool branch = false, rectangle = false, staggered = false;  // lines
+  bool gap_e = false;                                         // weld elements by their gap
 };
 
 /// Calls f(figure, a.member, b.member) for every input.
@@ -39,6 +40,7 @@ void each_weld_input(A& a, B& b, F f) {
   f(fig::layer_height, a.layer_height, b.layer_height), f(fig::branch_on, a.branch_on, b.branch_on);
   f(fig::branch_angle, a.branch_angle, b.branch_angle), f(fig::side, a.side, b.side);
   f(fig::side_second, a.side_second, b.side_second), f(fig::corner_radius, a.corner_radius, b.corner_radius);
+  f(fig::gap_e, a.gap_e, b.gap_e);
 }
 
 WeldInputs<Sourced> weld_inputs(const Joint&);

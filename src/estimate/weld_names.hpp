@@ -20,6 +20,7 @@ inline constexpr Figure width{"width", "width", unit::mm, 2};
 inline constexpr Figure slot{"slot", "length of the slot", unit::mm, 1};
 inline constexpr Figure layers{"layers", "layers", unit::none, 0};
 inline constexpr Figure layer_height{"layer_height", "height of a layer", unit::mm, 2};
+inline constexpr Figure gap_e{"gap_e", "gap e, end to start", unit::mm, 1};
 inline constexpr Figure branch_on{"branch_on", "set on a tube of", unit::mm, 1};
 inline constexpr Figure branch_angle{"branch_angle", "angle between the tubes", unit::degree, 1};
 inline constexpr Figure side{"side", "side", unit::mm, 1};

@@ -68,7 +68,12 @@ WeldmentFigures<N> weldment_figures(const WeldmentShape& shape, const WeldmentIn
   }
   out.floor = name(shape.by_factor ? attended : floor_time(attended, in.personal), fig::weldment_floor, row);
   const MoneyPerTime<N> labour = shape.loaded_rate ? in.labour_rate : loaded_rate(in.wage, in.burden);
-  out.labour_cost = name(out.floor * labour, fig::weldment_labour, row);
+  Money<N> labour_cost = out.floor * labour;
+  if (out.elements.graded) {
+    const Ratio<N> on_floor = shape.by_factor ? number<N>(1) : number<N>(1) + in.personal;
+    labour_cost = (out.floor - out.elements.other_grades * on_floor) * labour + out.elements.paid_to_them * on_floor;
+  }
+  out.labour_cost = name(labour_cost, fig::weldment_labour, row);
   out.equipment_cost = name(out.floor * in.equipment_rate, fig::weldment_equipment, row);
   out.mass = name(in.weldments * in.mass, fig::weldment_mass, row);
   if (shape.metal_by_mass) out.metal_cost = name(out.mass / in.yield * in.metal_price, fig::metal_cost, row);

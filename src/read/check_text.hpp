@@ -16,6 +16,9 @@ struct ChecksText {
   Maybe<dim::ratio> oversized_procedure;  // leg a named procedure is set for, over the joint's
   Maybe<dim::ratio> element_over_leg;     // least length of a weld element
   Maybe<dim::length> element_least, element_least_above;
+  Maybe<dim::length> lap_edge_from, lap_edge_less;  // fillets along a plate's edge: from this thickness, leg less by
+  Maybe<dim::length> bevel_from, gouge_from;        // from which thickness bevels, and roots of two sides, take work
+  Maybe<dim::ratio> counted_over_section;           // counted passes that lay more than this of the section: refused
   Maybe<dim::ratio> deposition_rate_off, voltage_off, speed_slip;
   std::optional<Span<dim::flow>> purge_flow;
   Maybe<dim::ratio> fit_up_share;
@@ -52,6 +55,7 @@ struct RangeCheckText {
   Maybe<dim::length> leg_least, leg_of_one_pass;
   Maybe<dim::current> rated_current;
   Maybe<dim::ratio> duty_cycle;
+  std::optional<Whole> passes_without_wait;
   Evidence evidence;
 };
 

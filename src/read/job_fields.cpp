@@ -106,6 +106,7 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
     field<&JointText::after>("after", "joints that must be welded before: P02, or [P02, P03]"),
     field<&JointText::alternatives>("alternatives", "procedures to compare with: ST-SH, or [ST-SH, SG-F3]"),
     field<&JointText::inspection>("inspection", "tests of the weld: {method: UT, extent: 20 %}, in a list"),
+    field<&JointText::lap>("lap", "whether a fillet runs along the edge of the first member: true or false"),
     field<&JointText::purge>("purge", "whether the back is purged: true or false"),
     {{.key = "backgouge",
       .about = "whether the root is gouged from the back: true, or {depth: 4 mm, width: 8 mm}",

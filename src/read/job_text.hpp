@@ -60,7 +60,7 @@ struct JointText {
   std::vector<Word> after;
   std::vector<InspectionText> inspection;
   std::vector<Word> alternatives;  // procedures it could be welded by instead
-  std::optional<Flag> purge;
+  std::optional<Flag> purge, lap;
   std::optional<BackgougeText> backgouge;
   JointDefaults defaults;
 };

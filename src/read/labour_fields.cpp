@@ -47,6 +47,7 @@ constexpr auto element_own = std::to_array<Field<LabourElementText>>({
     rising(field<&LabourElementText::thickness>(
         "thickness", "only from the first to the second, of the thinner member: [8 mm, 40 mm]")),
     field<&LabourElementText::attended>("attended", "false where the part waits and nobody works at it"),
+    field<&LabourElementText::grade>("grade", "name of a labour grade; the joint's when left out: fitter"),
 });
 constexpr auto element_table = joined(element_own, figure_evidence_fields<&LabourElementText::evidence>());
 

@@ -40,6 +40,7 @@ struct LabourElementText {
   std::vector<Word> processes, groups, welds, finishes;
   std::optional<Span<dim::length>> thickness;  // of the thinner member
   std::optional<Flag> attended;
+  std::optional<Word> grade;  // of labour; that of the joint when left out
   Evidence evidence;
 };
 

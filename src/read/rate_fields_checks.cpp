@@ -16,6 +16,13 @@ constexpr auto checks_welds = std::to_array({
     field<&ChecksText::element_over_leg>("element_over_leg", "shortest weld element over its leg: 400 %"),
     field<&ChecksText::element_least>("element_least", "shortest weld element: 40 mm"),
     field<&ChecksText::element_least_above>("element_least_above", "for members thicker than this: 3.2 mm"),
+    field<&ChecksText::lap_edge_from>("lap_edge_from",
+                                      "thickness from which a lapped plate's edge must stand beside the weld: 6 mm"),
+    field<&ChecksText::lap_edge_less>("lap_edge_less", "by which the leg is less than that thickness: 2 mm"),
+    field<&ChecksText::bevel_from>("bevel_from", "thickness from which bevelling edges takes minutes: 10 mm"),
+    field<&ChecksText::gouge_from>("gouge_from", "thickness from which the root between two sides is gouged: 12 mm"),
+    field<&ChecksText::counted_over_section>(
+        "counted_over_section", "what counted passes lay over the section they fill, that is refused: 200 %"),
     rising(field<&ChecksText::thickness>("thickness", "that is no slip of the unit: [0.3 mm, 200 mm]")),
     field<&ChecksText::leg_most>("leg_most", "larger legs look like a slip of the unit: 25 mm"),
     field<&ChecksText::combined_thickness>("combined_thickness",
@@ -74,6 +81,8 @@ constexpr auto range_check_own = std::to_array({
     field<&RangeCheckText::leg_least>("leg_least", "smallest leg on this thickness: 3 mm"),
     field<&RangeCheckText::leg_of_one_pass>("leg_of_one_pass", "largest leg of one pass: 8 mm"),
     field<&RangeCheckText::rated_current>("rated_current", "of the power source: 350 A"),
+    field<&RangeCheckText::passes_without_wait>("passes_without_wait",
+                                                "passes on a joint beyond which the part must wait: 8"),
     field<&RangeCheckText::duty_cycle>("duty_cycle", "share of ten minutes at the rated current: 60 %"),
 });
 constexpr auto range_check_table = joined(joined(scope_fields<&RangeCheckText::scope>(), range_check_own),

@@ -74,6 +74,7 @@ void add_figures(Json& json, const Totals& t, Time<> floor, Time<> waiting) {
 void add_lengths(Json& json, const Totals& t) {
   json["weld_length_m"] = in_unit(t.weld_length.si, unit::m);
   json["weld_elements"] = count(t.weld_elements);
+  if (t.unwelded.si > 0) json["unwelded_m"] = in_unit(t.unwelded.si, unit::m);
 }
 
 /// Minutes by labour element, before access and the personal allowance; those that do not arise are left out.

@@ -28,6 +28,20 @@ WorkingWords words_for(const ExplainedJob& e) {
   return {[&e](SourceId id) { return origin_of(e, id); }, {}, e.book.currency, e.book.terms};
 }
 
+/// How the line of a branch came about: no closed formula gives it, so it stands among the inputs.
+std::string saddle_in_words(const ExplainedJob& e, const Joint& joint) {
+  const auto radius = [&](const Known<dim::length>& diameter) {
+    return shown(diameter.si.value / 2, unit::mm, e.book.terms);
+  };
+  const bool given = joint.path.branch_angle.si.source != no_source;
+  return fmt::format(
+      "line: the curve in which both tubes meet, once round the branch (t from 0 to 2π), its length summed "
+      "numerically; y: r sin t, z: √(R² - y²), x: s cos θ - r cos t sin θ with s: (z - r cos t cos θ)/sin θ; "
+      "r {}, R {}, θ {}",
+      radius(joint.outside_diameter), radius(joint.path.branch_on),
+      given ? shown(joint.path.branch_angle.si.value, unit::degree) : "90°");
+}
+
 std::string printable_line(std::string_view text) {
   std::string out;
   append_printable(out, text);
@@ -67,6 +81,7 @@ std::string explain_joint(const ExplainedJob& e, std::size_t index) {
                                                joint.id, weld_in_words(joint),
                                                position_word(joint.position, joint.weld, e.book.terms), procedures));
   if (!joint.choice.words.empty()) out += "  " + printable_line("procedure: " + joint.choice.words);
+  if (joint.path.branch_on.si.source != no_source) out += "  " + printable_line(saddle_in_words(e, joint));
   if (e.book.method.by_factor)
     out += "  " + printable_line(fmt::format("labour by operating factor, which is {}; it covers {}",
                                              e.book.method.definition, e.book.method.covers));

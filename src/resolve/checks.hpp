@@ -25,7 +25,9 @@ struct Checks {
   Ratio<> mass_balance, leg_over_thickness, leg_over_thin;
   Length<> thin_below;
   std::optional<Ratio<>> oversized_procedure, element_over_leg;
-  std::optional<Length<>> element_least, element_least_above;
+  std::optional<Length<>> element_least, element_least_above, lap_edge_from, lap_edge_less;
+  std::optional<Length<>> bevel_from, gouge_from;
+  std::optional<Ratio<>> counted_over_section;
   std::optional<Ratio<>> deposition_rate_off, voltage_off, speed_slip;
   Usual<dim::flow> purge_flow;
   std::optional<Ratio<>> fit_up_share;
@@ -55,7 +57,7 @@ struct RangeCheck {
   Usual<dim::flow> gas_flow;
   Usual<dim::area> area_per_pass;
   Usual<dim::ratio> operating_factor;
-  std::optional<Ratio<>> operating_factor_most, duty_cycle;
+  std::optional<Ratio<>> operating_factor_most, duty_cycle, passes_without_wait;
   std::optional<Voltage<>> voltage_at_zero, voltage_at_100_a;
   std::optional<Length<>> leg_least, leg_of_one_pass;
   std::optional<Current<>> rated_current;

@@ -47,10 +47,12 @@ struct Joint {
   FillSizes fill;
   LineSizes path;
   bool purge = false;
+  bool lap = false;                   // a fillet along the edge of the first member
   std::optional<std::size_t> grade;   // of labour; absent: that of the process
   std::vector<std::size_t> elements;  // of RateBook::labour_elements, in its order
   std::vector<Inspection> inspections;
   Known<dim::length> gouge_depth, gouge_width;  // absent: the root is not gouged
+  bool own_groove_gouged = false;               // a gouged weld whose gouging is charged; it adds no section
   std::vector<PassGroup> passes;                // at least one
   std::vector<std::size_t> alternatives;        // procedures that the job names to compare with
   Choice choice;

@@ -41,6 +41,7 @@ std::vector<KeyOfWelds> size_keys(const JointText& text, WeldKind weld) {
       key_of("deep_throat", sizes.deep_throat, weld == fillet),
       key_of("convexity", text.convexity, weld == fillet || (reinforceable && sizes.reinforce),
              hole ? "" : "state 'excess' with width and height"),
+      key_of("lap", text.lap, weld == fillet),
       key_of("gap", text.gap, weld == fillet || butt || is_flare(weld)),
       key_of("root_face", text.root_face, groove),
       key_of("groove_angle", text.groove_angle, groove),

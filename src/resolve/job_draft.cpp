@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "resolve/shown.hpp"
+
 namespace seambook {
 
 InheritedWord inherited(const DefaultLevels& levels, std::optional<Word> JointDefaults::*member) {
@@ -40,6 +42,8 @@ Place place_of(const JobDraft& draft, const Sourced& number) {
   if (number.source >= first_job_source) return draft.job.sources[number.source - first_job_source].place;
   return draft.book.sources[number.source].place;
 }
+
+std::string length_shown(const JobDraft& draft, double si) { return shown(si, unit::mm, draft.book.terms); }
 
 void assume(JobDraft& draft, std::string words) {
   std::vector<std::string>& assumptions = draft.job.assumptions;

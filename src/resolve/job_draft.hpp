@@ -42,6 +42,9 @@ Place place_of(const JobDraft&, const Sourced&);
 Place place_to_blame(const JobDraft&, const Joint&, const Sourced&);
 /// The length along which is welded; 0 when it is not known.
 double line_length(const Joint&);
+/// A length in the shop's unit: `8 mm`, `0.315 in`.
+std::string length_shown(const JobDraft&, double si);
+inline std::string length_shown(const JobDraft& draft, Length<> length) { return length_shown(draft, length.si); }
 /// Adds a sentence to the assumptions, once.
 void assume(JobDraft&, std::string words);
 /// An error at an entry that lacks something; silent when the entry was misread.

@@ -18,8 +18,9 @@ void take_cap(JobDraft& draft, const JointText& text, Joint& joint) {
   if (text.excess) {
     joint.excess_width = stated(draft, text.excess->width);
     joint.excess_height = stated(draft, text.excess->height);
-    set_limits(draft, joint.excess_width.si, {0, 1, true, false});
-    set_limits(draft, joint.excess_height.si, {0, 1, true, false});
+    // What is stated as nothing may stay so; a cap may not be taken away, it may be all that the filler has to fill.
+    set_limits(draft, joint.excess_width.si, {0, 1, joint.excess_width.si.value > 0, false});
+    set_limits(draft, joint.excess_height.si, {0, 1, joint.excess_height.si.value > 0, false});
   }
   joint.groove.excess_share = stated(draft, text.sizes.excess_share);
   set_limits(draft, joint.groove.excess_share.si, {0, 1, false, false});
@@ -27,7 +28,7 @@ void take_cap(JobDraft& draft, const JointText& text, Joint& joint) {
   if (!capped_unasked(joint) && !text.excess) return;
   joint.excess_height = draft.book.allowances.excess_height;
   assume(draft, fmt::format("excess height of butt and edge welds {} from the rate book",
-                            shown(joint.excess_height.si.value, unit::mm)));
+                            length_shown(draft, joint.excess_height.si.value)));
 }
 
 void take_reinforcement(JobDraft& draft, const JointText& text, Joint& joint) {

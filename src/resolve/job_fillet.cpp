@@ -41,14 +41,15 @@ void check_throats(JobDraft& draft, const JointText& text, const Joint& joint) {
   if (throat_of_legs && joint.throat.si.value > throat * (1 + 1e-9))
     draft.diagnostics.error(
         text.throat->place,
-        fmt::format("throat {} is larger than the legs of {} and {} allow", shown(joint.throat.si.value, unit::mm),
-                    shown(joint.leg.si.value, unit::mm), shown(joint.fillet.leg_second.si.value, unit::mm)),
-        fmt::format("they give at most {}", shown(throat, unit::mm)));
+        fmt::format("throat {} is larger than the legs of {} and {} allow", length_shown(draft, joint.throat.si.value),
+                    length_shown(draft, joint.leg.si.value), length_shown(draft, joint.fillet.leg_second.si.value)),
+        fmt::format("they give at most {}", length_shown(draft, throat)));
   if (text.sizes.deep_throat && joint.fillet.deep_throat.si.value < throat * (1 - 1e-9))
-    draft.diagnostics.error(text.sizes.deep_throat->place,
-                            fmt::format("deep throat {} is less than the throat of {}",
-                                        shown(joint.fillet.deep_throat.si.value, unit::mm), shown(throat, unit::mm)),
-                            "deep penetration adds to the throat (ISO 2553: s beside a)");
+    draft.diagnostics.error(
+        text.sizes.deep_throat->place,
+        fmt::format("deep throat {} is less than the throat of {}",
+                    length_shown(draft, joint.fillet.deep_throat.si.value), length_shown(draft, throat)),
+        "deep penetration adds to the throat (ISO 2553: s beside a)");
 }
 
 }  // namespace

@@ -26,8 +26,8 @@ void resolve_flare(JobDraft& draft, const JointText& text, Joint& joint) {
   if (given(joint.groove.radius) && joint.groove.depth.si.value > joint.groove.radius.si.value * (1 + 1e-9))
     draft.diagnostics.error(
         place_of(draft, joint.groove.depth.si),
-        fmt::format("depth {} is more than the radius of {}", shown(joint.groove.depth.si.value, unit::mm),
-                    shown(joint.groove.radius.si.value, unit::mm)),
+        fmt::format("depth {} is more than the radius of {}", length_shown(draft, joint.groove.depth.si.value),
+                    length_shown(draft, joint.groove.radius.si.value)),
         "flush is the radius; what stands above it is 'excess'");
 }
 
@@ -36,8 +36,8 @@ void resolve_hole(JobDraft& draft, const JointText& text, Joint& joint) {
       joint.groove.depth.si.value > joint.thickness.si.value * (1 + 1e-9))
     draft.diagnostics.error(
         place_of(draft, joint.groove.depth.si),
-        fmt::format("depth {} is more than the first member's {}", shown(joint.groove.depth.si.value, unit::mm),
-                    shown(joint.thickness.si.value, unit::mm)));
+        fmt::format("depth {} is more than the first member's {}", length_shown(draft, joint.groove.depth.si.value),
+                    length_shown(draft, joint.thickness.si.value)));
   if (given(joint.groove.depth)) set_limits(draft, joint.thickness.si, {joint.groove.depth.si.value, 1, false, false});
   if (joint.weld == WeldKind::plug) {
     joint.fill.diameter = needed_size(draft, text, joint.weld, "diameter", text.sizes.diameter);
@@ -49,7 +49,7 @@ void resolve_hole(JobDraft& draft, const JointText& text, Joint& joint) {
   if (given(joint.fill.width) && given(joint.fill.slot) && joint.fill.width.si.value >= joint.fill.slot.si.value)
     draft.diagnostics.error(
         text.sizes.width->place,
-        fmt::format("the slot is no longer than its width of {}", shown(joint.fill.width.si.value, unit::mm)),
+        fmt::format("the slot is no longer than its width of {}", length_shown(draft, joint.fill.width.si.value)),
         "a round hole is a plug weld with a diameter");
   assume(draft,
          "slot welds: the ends are half round; the section is width times depth, the weld length that of a "
@@ -73,9 +73,9 @@ void resolve_gouge(JobDraft& draft, const JointText& text, Joint& joint) {
   for (const Known<dim::length>& member : {joint.thickness, joint.thickness_second})
     set_limits(draft, member.si, {depth, 1, false, false});
   if (depth > thinner * (1 + 1e-9))
-    draft.diagnostics.error(
-        place_of(draft, joint.groove.depth.si),
-        fmt::format("depth {} is more than the thickness of {}", shown(depth, unit::mm), shown(thinner, unit::mm)));
+    draft.diagnostics.error(place_of(draft, joint.groove.depth.si),
+                            fmt::format("depth {} is more than the thickness of {}", length_shown(draft, depth),
+                                        length_shown(draft, thinner)));
 }
 
 }  // namespace

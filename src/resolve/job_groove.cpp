@@ -19,9 +19,10 @@ void check_root_face(JobDraft& draft, const Joint& joint) {
   for (const Known<dim::length>& member : {joint.thickness, joint.thickness_second})
     set_limits(draft, member.si, {joint.root_face.si.value, 1, true, false});
   if (!given(joint.root_face) || joint.root_face.si.value < thinner_member(joint).si) return;
-  draft.diagnostics.error(place_to_blame(draft, joint, joint.root_face.si),
-                          fmt::format("root face {} leaves no groove in {}", shown(joint.root_face.si.value, unit::mm),
-                                      shown(thinner_member(joint), unit::mm)));
+  draft.diagnostics.error(
+      place_to_blame(draft, joint, joint.root_face.si),
+      fmt::format("root face {} leaves no groove in {}", length_shown(draft, joint.root_face.si.value),
+                  length_shown(draft, thinner_member(joint))));
 }
 
 void check_depth(JobDraft& draft, const Joint& joint) {
@@ -32,11 +33,11 @@ void check_depth(JobDraft& draft, const Joint& joint) {
     set_limits(draft, member.si, {welded, 1, false, false});
   const Length<> thickness = thinner_member(joint);
   if (welded <= thickness.si * (1 + rounding)) return;
-  std::string words = "depth " + shown(groove.depth.si.value, unit::mm);
-  if (given(groove.depth_second)) words += " and " + shown(groove.depth_second.si.value, unit::mm);
-  if (joint.root_face.si.value > 0) words += " with root face " + shown(joint.root_face.si.value, unit::mm);
+  std::string words = "depth " + length_shown(draft, groove.depth.si.value);
+  if (given(groove.depth_second)) words += " and " + length_shown(draft, groove.depth_second.si.value);
+  if (joint.root_face.si.value > 0) words += " with root face " + length_shown(draft, joint.root_face.si.value);
   draft.diagnostics.error(place_of(draft, groove.depth.si),
-                          fmt::format("{} is more than the thickness of {}", words, shown(thickness, unit::mm)));
+                          fmt::format("{} is more than the thickness of {}", words, length_shown(draft, thickness)));
 }
 
 /// At 90 degrees and more the one flank of a bevel or J never opens, at 180 the two of a V or U.
@@ -63,9 +64,10 @@ void check_radius(JobDraft& draft, const Joint& joint) {
   const double steepest = depth < radius ? std::asin(1 - depth / radius) / share : 0;
   set_limits(draft, joint.groove_angle.si, {steepest, widest_angle(joint), true, true});
   if (arc <= depth * (1 + rounding)) return;
-  draft.diagnostics.error(place_to_blame(draft, joint, joint.groove.radius.si),
-                          fmt::format("radius {} does not fit: its arc is {} deep, the groove {}",
-                                      shown(radius, unit::mm), shown(arc, unit::mm), shown(depth, unit::mm)));
+  draft.diagnostics.error(
+      place_to_blame(draft, joint, joint.groove.radius.si),
+      fmt::format("radius {} does not fit: its arc is {} deep, the groove {}", length_shown(draft, radius),
+                  length_shown(draft, arc), length_shown(draft, depth)));
 }
 
 bool check_angle(JobDraft& draft, const Joint& joint) {

@@ -85,6 +85,7 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
     const bool metal_found = take_base_metal(draft, text, levels, joint, lack_of_metal_told);
     take_finish(draft, text, levels, joint);
     take_purge(draft, text, joint);
+    joint.lap = text.lap && text.lap->value;
     bool complete = false;
     if (const auto weld = text.weld ? find_weld_kind(draft.diagnostics, *text.weld) : std::nullopt) {
       joint.weld = *weld;

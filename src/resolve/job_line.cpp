@@ -33,15 +33,15 @@ void resolve_branch(JobDraft& draft, const JointText& text, Joint& joint) {
                                    "it is more than 0° and less than 180°");
   const Length<> branch = text.outside_diameter->value;
   if (branch.si > header.value.si * (1 + 1e-9))
-    return draft.diagnostics.error(
-        header.place,
-        fmt::format("a tube of {} cannot be set on one of {}", shown(branch, unit::mm), shown(header.value, unit::mm)),
-        "the branch is the smaller tube or as large");
+    return draft.diagnostics.error(header.place,
+                                   fmt::format("a tube of {} cannot be set on one of {}", length_shown(draft, branch),
+                                               length_shown(draft, header.value)),
+                                   "the branch is the smaller tube or as large");
   const Length<> curve = saddle_curve(branch, {std::fmax(header.value.si, branch.si)}, angle);
   joint.line = {add_job_source(draft, curve.si, header.place, "length")};
   freeze(draft, joint.line.si);
-  assume(draft, fmt::format("saddle of {} on {} at {}: {} by numerical integration", shown(branch, unit::mm),
-                            shown(header.value, unit::mm), shown(angle, unit::degree), shown(curve, unit::mm)));
+  assume(draft, fmt::format("saddle of {} on {} at {}: {} by numerical integration", length_shown(draft, branch),
+                            length_shown(draft, header.value), shown(angle, unit::degree), length_shown(draft, curve)));
 }
 
 void resolve_rectangle(JobDraft& draft, const JointText& text, Joint& joint) {
@@ -64,8 +64,8 @@ void resolve_rectangle(JobDraft& draft, const JointText& text, Joint& joint) {
   const double shorter = std::fmin(sides.low.value.si, sides.high.value.si);
   if (2 * radius->value.si > shorter * (1 + 1e-9))
     draft.diagnostics.error(radius->place,
-                            fmt::format("corner radius {} does not fit a side of {}", shown(radius->value, unit::mm),
-                                        shown(shorter, unit::mm)),
+                            fmt::format("corner radius {} does not fit a side of {}",
+                                        length_shown(draft, radius->value), length_shown(draft, shorter)),
                             "it is at most half the shorter side");
 }
 
@@ -83,13 +83,18 @@ void resolve_hole_line(JobDraft& draft, const JointText& text, Joint& joint) {
 /// second side of a staggered weld begins half a pitch later, so its pitch is locked too.
 void resolve_pitch(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.pitch = stated(draft, text.pitch);
+  joint.path.gap_e = stated(draft, text.gap_e);
   if (text.gap_e)
     joint.pitch = {add_job_source(draft, text.element->value.si + text.gap_e->value.si, text.gap_e->place,
                                   "in place of gap_e: pitch")};
   const double element = joint.element.si.value;
   const double least_line = element + (joint.path.staggered ? joint.pitch.si.value / 2 : 0);
   freeze(draft, joint.element.si);
-  if (joint.path.staggered) freeze(draft, joint.pitch.si);
+  if (joint.path.staggered) {
+    freeze(draft, joint.pitch.si);
+    freeze(draft, joint.path.gap_e.si);
+  }
+  set_limits(draft, joint.path.gap_e.si, {0, 1e6, true, false});
   set_limits(draft, joint.pitch.si, {element, 1e6, true, false});
   set_limits(draft, joint.line.si, {least_line, 1e6, false, false});
   set_limits(draft, joint.outside_diameter.si, {least_line / std::numbers::pi, 1e6, true, false});
@@ -111,17 +116,17 @@ void check_elements(JobDraft& draft, const JointText& text, const Joint& joint) 
   const double element = joint.element.si.value, pitch = joint.pitch.si.value, line = line_length(joint);
   if (pitch <= element)
     draft.diagnostics.error(text.pitch ? text.pitch->place : text.gap_e->place,
-                            fmt::format("pitch {} leaves no gap between weld elements of {}", shown(pitch, unit::mm),
-                                        shown(element, unit::mm)),
+                            fmt::format("pitch {} leaves no gap between weld elements of {}",
+                                        length_shown(draft, pitch), length_shown(draft, element)),
                             "pitch is centre to centre");
   if (line <= 0) return;
   if (element > line * (1 + 1e-9))
     draft.diagnostics.error(text.element->place,
-                            fmt::format("the weld element is longer than the line of {}", shown(line, unit::mm)));
+                            fmt::format("the weld element is longer than the line of {}", length_shown(draft, line)));
   else if (joint.path.staggered && element + pitch / 2 > line * (1 + 1e-9))
     draft.diagnostics.error(text.sizes.layout->place,
-                            fmt::format("no weld element fits the second side of {}", shown(line, unit::mm)),
-                            fmt::format("staggered by half a pitch it begins at {}", shown(pitch / 2, unit::mm)));
+                            fmt::format("no weld element fits the second side of {}", length_shown(draft, line)),
+                            fmt::format("staggered by half a pitch it begins at {}", length_shown(draft, pitch / 2)));
 }
 
 }  // namespace

@@ -69,10 +69,10 @@ void take_listed(JobDraft& draft, const JointText& text, Joint& joint) {
   }
 }
 
-std::string asked_in_words(const ChoiceRequest& request) {
+std::string asked_in_words(const ChoiceRequest& request, Terms terms) {
   std::string text = std::string(weld_word(request.weld));
-  if (request.weld == WeldKind::fillet) text += " of leg " + shown(request.size, unit::mm);
-  text += fmt::format(", thickness {}, position {}, base-metal group {}", shown(request.thinner, unit::mm),
+  if (request.weld == WeldKind::fillet) text += " of leg " + shown(request.size, unit::mm, terms);
+  text += fmt::format(", thickness {}, position {}, base-metal group {}", shown(request.thinner, unit::mm, terms),
                       request.position, request.group);
   if (!request.process.empty()) text += ", process " + request.process;
   return text;
@@ -84,7 +84,8 @@ void choose(JobDraft& draft, const JointText& text, const std::string& process, 
   request.process = process;
   const ChoiceResult result = choose_procedure(draft.book, request);
   if (!result.procedure)
-    return draft.diagnostics.error(text.place, "no procedure fits " + asked_in_words(request), result.words);
+    return draft.diagnostics.error(text.place, "no procedure fits " + asked_in_words(request, draft.book.terms),
+                                   result.words);
   PassGroup group{*result.procedure, std::nullopt};
   if (text.pass_count) group.count = stated_count(draft, *text.pass_count);
   joint.passes.push_back(group);
@@ -104,11 +105,16 @@ void freeze_for_tacks(JobDraft& draft, const Joint& joint) {
   }
 }
 
-/// A filler needs a place to go: a square seam or an edge with neither gap nor cap takes no weld metal.
+/// A filler needs a place to go: a square seam or an edge with neither gap nor cap takes no weld metal. Where the gap
+/// alone takes it, the sheet admits no gap of nothing either.
 void refuse_nothing_to_lay(JobDraft& draft, const JointText& text, const Joint& joint) {
   const bool flat = joint.weld == WeldKind::square || joint.weld == WeldKind::edge;
   const bool cap = joint.excess_height.si.value > 0 && (!given(joint.excess_width) || joint.excess_width.si.value > 0);
-  if (!flat || cap || joint.gap.si.value > 0 || given(joint.gouge_depth)) return;
+  const bool back_cap = given(joint.groove.back_height);
+  if (!flat || cap || back_cap || given(joint.gouge_depth)) return;
+  const auto lays = [&](const PassGroup& pass) { return draft.book.procedures[pass.procedure].filler.has_value(); };
+  if (std::any_of(joint.passes.begin(), joint.passes.end(), lays)) set_limits(draft, joint.gap.si, {0, 1, true, false});
+  if (joint.gap.si.value > 0) return;
   for (const PassGroup& pass : joint.passes) {
     const Procedure& procedure = draft.book.procedures[pass.procedure];
     if (!procedure.filler) continue;

@@ -46,7 +46,8 @@ std::string nearest_ranges(const RateBook& book, const Joint& joint) {
   });
   std::vector<std::string> ranges;
   for (std::size_t i = 0; i < std::min(named, of_weld.size()); ++i)
-    ranges.push_back(fmt::format("{} to {}", shown(of_weld[i]->from, unit::mm), shown(of_weld[i]->to, unit::mm)));
+    ranges.push_back(fmt::format("{} to {}", shown(of_weld[i]->from, unit::mm, book.terms),
+                                 shown(of_weld[i]->to, unit::mm, book.terms)));
   return "the rate book has " + joined_with_and(ranges);
 }
 
@@ -75,7 +76,8 @@ void take_prepared(JobDraft& draft, const Preparation* preparation, const Prepar
     return;
   }
   figure.target = preparation->*figure.in_book;
-  result.taken.push_back(fmt::format("{} {}", figure.words, shown(figure.target.si.value, figure.unit)));
+  result.taken.push_back(
+      fmt::format("{} {}", figure.words, shown(figure.target.si.value, figure.unit, draft.book.terms)));
   result.source = figure.target.si.source;
 }
 
@@ -86,8 +88,8 @@ void note_taken(JobDraft& draft, const Joint& joint, const TakenPreparation& res
   freeze(draft, joint.thickness_second.si);
   const RateSource& source = draft.book.sources[result.source];
   assume(draft, fmt::format("{} for {} welds of {} from the rate book ({}{}{})", joined_with_and(result.taken),
-                            weld_word(joint.weld), shown(thinner_member(joint), unit::mm), basis_in_words(source.basis),
-                            source.words.empty() ? "" : ": ", source.words));
+                            weld_word(joint.weld), length_shown(draft, thinner_member(joint)),
+                            basis_in_words(source.basis), source.words.empty() ? "" : ": ", source.words));
 }
 
 void take_backing(const JointText& text, Joint& joint) {
@@ -121,7 +123,7 @@ void resolve_groove(JobDraft& draft, const JointText& text, Joint& joint) {
   if (!result.missing.empty()) {
     refuse_lack(
         draft, text.place,
-        fmt::format("no preparation for {} of {}", weld_word(joint.weld), shown(thinner_member(joint), unit::mm)),
+        fmt::format("no preparation for {} of {}", weld_word(joint.weld), length_shown(draft, thinner_member(joint))),
         fmt::format("{}; state {}", nearest_ranges(draft.book, joint), joined_with_and(result.missing)));
     return;
   }

@@ -30,6 +30,7 @@ struct FillSizes {
 /// A line that is no plain length. A branch's line is computed: a locked number at the place of `branch_on`.
 struct LineSizes {
   Known<dim::length> branch_on, side, side_second, corner_radius;
+  Known<dim::length> gap_e;  // between weld elements, where it is stated in place of the pitch
   Known<dim::angle> branch_angle;
   bool staggered = false;
 };

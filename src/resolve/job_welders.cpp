@@ -45,9 +45,9 @@ void check_welders(JobDraft& draft) {
       const std::string& group = book.base_metals[joint.base_metal].group;
       if (!told.emplace(process, group, joint.position).second) continue;
       draft.diagnostics.warning(
-          joint.place,
-          fmt::format("no welder is qualified for process {}, base-metal group {}, position {}, {}",
-                      book.processes[process].number, group, joint.position, shown(thinner_member(joint), unit::mm)));
+          joint.place, fmt::format("no welder is qualified for process {}, base-metal group {}, position {}, {}",
+                                   book.processes[process].number, group, joint.position,
+                                   length_shown(draft, thinner_member(joint))));
     }
   }
 }

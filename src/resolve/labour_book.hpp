@@ -59,6 +59,7 @@ struct LabourElement {
   LabourKind kind = LabourKind::cleaning;
   Driver per = Driver::joint;
   bool attended = true;
+  std::optional<std::size_t> grade;  // of labour; absent: that of the joint
   Known<dim::time> time;
   Known<dim::pace> pace;
   Known<dim::time_per_mass> mass_pace;
@@ -88,11 +89,12 @@ enum class WorkKind : std::uint8_t {
   finish,
   turning,
   gouging,
-  preheat
+  preheat,
+  purging
 };
 inline constexpr std::string_view work_words[] = {
-    "arc", "starts", "interpass_cleaning", "tacking", "fit_up", "finish", "turning", "gouging", "preheat"};
-inline constexpr std::size_t work_kinds = 9;
+    "arc", "starts", "interpass_cleaning", "tacking", "fit_up", "finish", "turning", "gouging", "preheat", "purging"};
+inline constexpr std::size_t work_kinds = 10;
 static_assert(std::size(work_words) == work_kinds);
 
 /// Floor time by elements, or arc time over an operating factor that covers some of them: never both for one element.

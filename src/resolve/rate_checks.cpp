@@ -84,6 +84,8 @@ void resolve_range_checks(RateDraft& draft, const RateText& text) {
     check.leg_of_one_pass = threshold(entry, written.leg_of_one_pass);
     check.rated_current = threshold(entry, written.rated_current);
     check.duty_cycle = threshold(entry, written.duty_cycle);
+    if (written.passes_without_wait)
+      check.passes_without_wait = Ratio<>{static_cast<double>(written.passes_without_wait->value)};
     needs_both(entry, check.voltage_at_zero.has_value(), "voltage at zero", check.voltage_at_100_a.has_value(),
                "voltage at 100 A");
     needs_both(entry, check.rated_current.has_value(), "rated current", check.duty_cycle.has_value(), "duty cycle");
@@ -132,6 +134,13 @@ void resolve_thresholds(RateEntry& entry, const ChecksText& written, Checks& che
   checks.element_over_leg = threshold(entry, written.element_over_leg);
   checks.element_least = threshold(entry, written.element_least);
   checks.element_least_above = threshold(entry, written.element_least_above);
+  checks.lap_edge_from = threshold(entry, written.lap_edge_from);
+  checks.lap_edge_less = threshold(entry, written.lap_edge_less);
+  needs_both(entry, checks.lap_edge_from.has_value(), "lap edge from", checks.lap_edge_less.has_value(),
+             "lap edge less");
+  checks.bevel_from = threshold(entry, written.bevel_from);
+  checks.gouge_from = threshold(entry, written.gouge_from);
+  checks.counted_over_section = threshold(entry, written.counted_over_section);
   checks.deposition_rate_off = threshold(entry, written.deposition_rate_off);
   checks.voltage_off = threshold(entry, written.voltage_off);
   checks.speed_slip = threshold(entry, written.speed_slip);

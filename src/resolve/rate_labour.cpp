@@ -96,6 +96,10 @@ void resolve_labour_elements(RateDraft& draft, const RateText& text) {
         draft,
         fmt::format("{} per {}", spaced(element_words[written.element->at]), spaced(driver_words[written.per->at])),
         written.place, written.evidence};
+    if (written.grade) element.grade = find_grade(draft, written.grade);
+    if (written.grade && !element.attended)
+      draft.diagnostics.error(written.grade->place, entry.name + " has a grade, but nobody attends it",
+                              "leave out 'grade'");
     resolve_amount(entry, written, element);
     resolve_filters(entry, written, element);
     check_sense(entry, written, element);

@@ -13,6 +13,13 @@ std::string shown(double si, const Unit& unit) {
   return fmt::format("{}{}{}", number, close ? "" : " ", word);
 }
 
+std::string shown(double si, const Unit& metric, Terms terms) { return shown(si, shown_in(terms, metric).unit); }
+
+std::string shown_fixed(double si, const Unit& metric, int decimals, Terms terms) {
+  const Shown as = shown_in(terms, metric, decimals);
+  return fmt::format("{:.{}f} {}", si / as.unit.si, as.decimals, as.unit.word);
+}
+
 std::string_view basis_in_words(Basis basis) {
   switch (basis) {
     case Basis::published:

@@ -51,12 +51,6 @@ Quantity<dim::flow, N> tabled_volume_rate(MassRate<N> deposition, Density<N> met
   return deposition / metal;
 }
 
-/// Section of an equal-leg fillet that one pass may lay at most.
-template <class N>
-Area<N> largest_fillet_pass(Length<N> leg) {
-  return leg * leg / 2;
-}
-
 /// What one pass lays at this travel speed.
 template <class N>
 Area<N> area_per_pass(Quantity<dim::flow, N> volume_rate, Speed<N> travel) {

@@ -2,6 +2,7 @@
 numbers printed above it, in its printed unit, and has a source; every input says where it was written, and something
 is written there. Called with the seambook executable and the source root."""
 import ast
+import math
 import re
 import subprocess
 import sys
@@ -18,9 +19,10 @@ JOBS = sorted(p for p in (ROOT / "jobs").rglob("*.yaml") if "rates" not in p.rel
 
 FIRST_JOINT = "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, count: 4}"
 
-# Made while a job is read, from more than the number at the place: the pitch from the clear distance between elements,
-# the saddle line of a branch. The joint says so by this key.
-DERIVED = {"pitch": "gap_e:", "line": "branch_on:"}
+# Made while a job is read, from more than the number at the place: the saddle line of a branch, whose curve is told in
+# words above the numbers. The joint says so by this key.
+DERIVED = {"line": "branch_on:"}
+SADDLE = re.compile(r"x: s cos θ - r cos t sin θ with s: \(z - r cos t cos θ\)/sin θ; r ([\d.]+) mm, R ([\d.]+) mm, θ ([\d.]+)°")
 
 SOUND = """joint bracket/1: fillet
   leg           5  mm     leg z, jobs/bracket.yaml:13:29
@@ -39,6 +41,16 @@ def explained(*words):
     if done.returncode != 0:
         raise AssertionError(f"{words}: exit {done.returncode}\n{done.stderr}")
     return done.stdout
+
+
+def saddle(r, around, angle, pieces=200000):
+    """Length of the curve whose points are told in words, as a chain of many short pieces."""
+    def point(t):
+        z = math.sqrt(max(around ** 2 - (r * math.sin(t)) ** 2, 0))
+        s = (z - r * math.cos(t) * math.cos(angle)) / math.sin(angle)
+        return s * math.cos(angle) - r * math.cos(t) * math.sin(angle), r * math.sin(t), z
+    points = [point(2 * math.pi * k / pieces) for k in range(pieces + 1)]
+    return sum(math.dist(a, b) for a, b in zip(points, points[1:]))
 
 
 def variations():
@@ -77,6 +89,13 @@ class ByHand(unittest.TestCase):
                     job.write_text(bracket.replace(FIRST_JOINT, joint), encoding="utf-8")
                     worked = follow(explained(job, "--rates", ROOT / "rates"), check_units)
                     self.check_places(worked["origins"])
+                    if "branch_on" in joint:
+                        self.check_saddle(job, worked)
+
+    def check_saddle(self, job, worked):
+        r, around, angle = map(float, SADDLE.search(explained(job, "--rates", ROOT / "rates")).groups())
+        line = [value for name, _, value, _ in worked["origins"] if name == "line"]
+        self.assertAlmostEqual(line[0], saddle(r, around, math.radians(angle)), delta=1e-4)
 
     def check_places(self, origins):
         """Each origin is a place in a file that is there; where a number is written, it is the one that is printed."""

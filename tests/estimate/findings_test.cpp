@@ -22,6 +22,9 @@ const FindingRow rows[] = {
     {"leg against thinner member", Level::warning, "leg 5 mm on a member of 4 mm",
      "base_metal: S235, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: [4 mm, 10 mm]",
      "base_metal: S235, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: [5 mm, 10 mm]"},
+    {"leg along a lapped edge", Level::warning, "leg 6 mm along the edge of a lapped plate of 6 mm",
+     "base_metal: S235, procedure: CG-F6, weld: fillet, leg: 6 mm, thickness: [6 mm, 10 mm], lap: true",
+     "base_metal: S235, procedure: CG-F4, weld: fillet, leg: 4 mm, thickness: [6 mm, 10 mm], lap: true"},
     {"least leg", Level::warning, "leg 4 mm on a thinner member of 10 mm; the usual least is 5 mm",
      "base_metal: S235, procedure: CG-F4, weld: fillet, leg: 4 mm, thickness: 10 mm",
      "base_metal: S235, procedure: CG-F4, weld: fillet, leg: 4 mm, thickness: [6 mm, 10 mm]"},
@@ -43,6 +46,23 @@ const FindingRow rows[] = {
     {"mass balance", Level::warning, "procedure CG-F5 lays",
      "base_metal: S235, procedure: CG-F5, weld: fillet, leg: 6 mm, thickness: 8 mm, passes: 1",
      "base_metal: S235, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: 8 mm, passes: 1"},
+    {"counted passes far over the section", Level::error,
+     "the passes counted lay 41.32 mm², the joint takes 13.75 mm²: more than 200 %",
+     "base_metal: S235, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: 8 mm, passes: 3",
+     "base_metal: S235, procedure: CG-F5, weld: fillet, leg: 6 mm, thickness: 8 mm, passes: 2"},
+    {"two sides without gouging", Level::warning,
+     "a double V through 14 mm is welded from both sides, and the root is not",
+     "base_metal: S235, procedure: CG-V15, weld: double_v, thickness: 14 mm",
+     "base_metal: S235, procedure: CG-V15, weld: double_v, thickness: 14 mm, backgouge: true"},
+    {"two sides that need not meet", Level::warning, "is welded from both sides, and the root is not",
+     "base_metal: S235, procedure: CG-V15, weld: double_bevel, thickness: 14 mm",
+     "base_metal: S235, procedure: CG-V15, weld: double_bevel, thickness: 14 mm, depth: [5 mm, 5 mm]"},
+    {"bevel without time", Level::warning, "edges of 12 mm are bevelled, and neither minutes nor cutting",
+     "base_metal: S235, procedure: CG-V15, weld: single_v, thickness: 12 mm",
+     "base_metal: S235, procedure: CG-V8, weld: single_v, thickness: 9 mm"},
+    {"no waiting between passes", Level::warning, "passes on 30 mm, and no waiting between them",
+     "base_metal: S235, procedure: CG-V25, weld: single_v, thickness: 30 mm",
+     "base_metal: S235, procedure: CG-V25, weld: single_v, thickness: 24 mm"},
     {"travel speed", Level::warning, "procedure fast: travel speed 1170 mm/min by process 135",
      "base_metal: S235, procedure: fast, weld: fillet, leg: 5 mm, thickness: 8 mm, passes: 1",
      "base_metal: S235, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: 8 mm, passes: 1"},
@@ -120,6 +140,13 @@ const FindingRow rows[] = {
      "base_metal: \"1.4404\", procedure: ST-PC, weld: single_v, thickness: 2.6 mm, outside_diameter: 48.3 mm",
      "base_metal: \"1.4404\", procedure: ST-PC, weld: single_v, thickness: 2.6 mm, outside_diameter: 48.3 mm, purge: "
      "true"},
+    {"stainless tube on a backing", Level::warning, "the butt of a stainless tube is welded without a purge",
+     "base_metal: \"1.4404\", procedure: ST-PC, weld: single_v, thickness: 2.6 mm, outside_diameter: 48.3 mm",
+     "base_metal: \"1.4404\", procedure: ST-PC, weld: single_v, thickness: 2.6 mm, outside_diameter: 48.3 mm, "
+     "backing: permanent"},
+    {"beam through a root face", Level::warning, "a beam of 2000 W through 5 mm from one side; usual is at most 4.4 mm",
+     "base_metal: \"1.4301\", procedure: beam-2kW, weld: single_v, thickness: 8 mm, gap: 0 mm, root_face: 5 mm",
+     "base_metal: \"1.4301\", procedure: beam-2kW, weld: single_v, thickness: 8 mm, gap: 0 mm, root_face: 4 mm"},
     {"beam too weak", Level::warning, "a beam of 2000 W through 5 mm from one side; usual is at most 4.4 mm",
      "base_metal: \"1.4301\", procedure: beam-2kW, weld: square, thickness: 5 mm, gap: 0 mm",
      "base_metal: \"1.4301\", procedure: beam-2kW, weld: square, thickness: 4.4 mm, gap: 0 mm"},
@@ -215,6 +242,40 @@ TEST_CASE("small lots with little fit-up are queried and larger ones are not") {
   CHECK(fit_up_found("[1]", "6000 mm") == 1);
   CHECK(fit_up_found("[6]", "6000 mm") == 0);
   CHECK(fit_up_found("[1]", "300 mm") == 0);
+}
+
+TEST_CASE("an operating factor outside the usual is queried, and one that nobody reaches refused") {
+  const auto factor_found = [](const std::string& factor, Level level, const std::string& words) {
+    std::vector<test::RateFile> rates = test::plain_rate_texts();
+    for (test::RateFile& file : rates) {
+      if (file.name != "shop.yaml") continue;
+      const auto replace = [&](const std::string& from, const std::string& to) {
+        std::size_t at = file.text.find(from);
+        REQUIRE_MESSAGE(at != file.text.npos, from);
+        for (; at != file.text.npos; at = file.text.find(from, at + to.size())) file.text.replace(at, from.size(), to);
+      };
+      replace(
+          "currency: EUR\n",
+          "currency: EUR\nlabour_method: operating_factor\nfactor_covers: [arc]\nfactor_definition: arc over hours\n");
+      replace("  personal: 12 %\n", "");
+      replace("  personal_covers: rest,", "  personal_covers: nothing,");
+      replace("    gas_loss: 110 %\n", "    gas_loss: 110 %\n    operating_factor: " + factor + "\n");
+    }
+    const test::LoadedJob loaded = test::load_text(
+        "format: 1\njob: factor\nweldments:\n  - {name: piece, parts: 2, base_metal: S235, bought: 0 EUR each, joints: "
+        "[{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 300 mm, process: 135}]}\n",
+        rates);
+    REQUIRE_MESSAGE(loaded.job.has_value(), render(loaded.diagnostics));
+    std::size_t count = 0;
+    for (const Diagnostic& d : findings(*loaded.book, *loaded.job, estimate(*loaded.book, *loaded.job)))
+      count += d.level == level && d.message.find(words) != std::string::npos;
+    return count;
+  };
+  CHECK(factor_found("50 %", Level::warning, "an operating factor of 50 % by process 135; usual is 5 % to 45 %") == 1);
+  CHECK(factor_found("45 %", Level::warning, "an operating factor") == 0);
+  CHECK(factor_found("65 %", Level::error,
+                     "an operating factor of 65 % by process 135; nobody reaches more than 60 %") == 1);
+  CHECK(factor_found("60 %", Level::error, "an operating factor") == 0);
 }
 
 TEST_CASE("a station for carbon steel and stainless without clean-down is queried") {

@@ -114,6 +114,34 @@ TEST_CASE("a joint's grade overrides the grade of its process") {
   CHECK(joint_totals(estimated(loaded_with(rates, job)).joints[0]).labour.si == doctest::Approx(2 * usual));
 }
 
+TEST_CASE("an element of its own grade is paid at that grade's rate") {
+  const std::string grades = "labour:\n  - {name: inspector, rate: 108 EUR/h" + evidence;
+  const std::string own =
+      grades + elements({"element: visual_inspection, per: joint, time: 6 min, grade: inspector",
+                         "element: cleaning, per: metre, time: 3 min/m",
+                         "element: dimensional_inspection, per: weldment, time: 15 min, grade: inspector"});
+  const std::string usual = grades + elements({"element: visual_inspection, per: joint, time: 6 min",
+                                               "element: cleaning, per: metre, time: 3 min/m",
+                                               "element: dimensional_inspection, per: weldment, time: 15 min"});
+  const std::string hard = replaced(job_text, "passes: 1}", "passes: 1, access: 150 %}");
+  const Estimate dear = estimated(loaded_with(own, hard)), cheap = estimated(loaded_with(usual, hard));
+  CHECK(joint_totals(dear.joints[0]).floor.si == joint_totals(cheap.joints[0]).floor.si);
+  // 2 joints × 6 min × 1.5 for access × 1.12 for the allowance, at 108 in place of 54 EUR/h.
+  const double more = joint_totals(dear.joints[0]).labour.si - joint_totals(cheap.joints[0]).labour.si;
+  CHECK(more == doctest::Approx(2 * 6 * 1.5 * 1.12 / 60 * 54));
+  const double of_weldment = dear.weldments[0].labour_cost.si - cheap.weldments[0].labour_cost.si;
+  CHECK(of_weldment == doctest::Approx(15 * 1.12 / 60 * 54));
+  CHECK(joint_totals(dear.joints[0]).equipment.si == joint_totals(cheap.joints[0]).equipment.si);
+}
+
+TEST_CASE("a grade of wage and burden pays an element too") {
+  const std::string rates = "labour:\n  - {name: inspector, wage: 40 EUR/h, burden: 35 %" + evidence +
+                            elements({"element: visual_inspection, per: joint, time: 6 min, grade: inspector"});
+  const double with = joint_totals(estimated(loaded_with(rates)).joints[0]).labour.si;
+  const double without = joint_totals(estimated(loaded_with("")).joints[0]).labour.si;
+  CHECK(with - without == doctest::Approx(2 * 6 * 1.12 / 60 * 40 * 1.35));
+}
+
 TEST_CASE("work of the job as a whole is paid once or for each lot, whatever the quantity") {
   const std::string rates =
       "job_elements:\n  - {element: take_off, per: joint_line, time: 2 min" + evidence +

@@ -94,6 +94,22 @@ TEST_CASE("a gouged joint by one procedure lays the groove too, that of the rate
   CHECK(minutes(row.passes[0].labour.gouge) == about(7));
 }
 
+TEST_CASE("a gouged weld may charge its gouging, which adds no section") {
+  const std::string repair = "weld: gouged, depth: 4 mm, width: 10 mm, thickness: 12 mm, excess: 0 %, procedure: FILL";
+  const RowFigures<double> free = joint_of(repair), charged = joint_of(repair + ", backgouge: true");
+  CHECK(mm2(charged.joint.laid) == about(mm2(free.joint.section)));
+  CHECK(minutes(free.passes[0].labour.gouge) == 0);
+  CHECK(minutes(charged.passes[0].labour.gouge) == about(7));  // 1 m × 7 min/m
+  CHECK(charged.passes[0].wear_cost.si == about(free.passes[0].wear_cost.si + 1.1));
+}
+
+TEST_CASE("a limit by leg is for a fillet as full as the joint's") {
+  // 6² / 2 × 1.1 = 19.8 mm² is one pass of the largest leg; 6.5² / 2 × 1.1 = 23.2 are two.
+  const std::string fillet = ", convexity: 10 %, thickness: 12 mm, position: PF, procedure: TUBULAR";
+  CHECK(joint_of("weld: fillet, leg: 6 mm" + fillet).passes[0].passes.si == 1);
+  CHECK(joint_of("weld: fillet, leg: 6.5 mm" + fillet).passes[0].passes.si == 2);
+}
+
 TEST_CASE("electrodes lose their stubs and are counted") {
   const RowFigures<double> row =
       joint_of("weld: fillet, leg: 6 mm, convexity: 0 %, thickness: 10 mm, procedure: STICK");

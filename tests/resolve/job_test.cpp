@@ -134,6 +134,27 @@ TEST_CASE("a gap between weld elements becomes a pitch and line and pitch keep c
   CHECK(limits(joint.line.si).low == doctest::Approx(0.040));
 }
 
+TEST_CASE("a seam without cap keeps a gap on the sheet, one with a cap may close it") {
+  const std::string square = "{weld: square, thickness: 3 mm, length: 180 mm}";
+  const auto gap_may_close = [&](const std::string& excess) {
+    const test::LoadedJob loaded =
+        bracket_with(square, "{weld: square, thickness: 3 mm, length: 180 mm, gap: 1 mm, excess: " + excess + "}");
+    INFO(render(loaded.diagnostics));
+    REQUIRE(loaded.job);
+    const Sourced& gap = loaded.job->joints[4].gap.si;
+    const Limits& limits = loaded.job->sources[gap.source - first_job_source].limits;
+    CHECK(limits.low == 0);
+    return !limits.low_open;
+  };
+  CHECK(gap_may_close("{width: 5 mm, height: 1 mm}"));
+  CHECK_FALSE(gap_may_close("{width: 5 mm, height: 0 mm}"));
+  // The resolver agrees: no gap and no cap is refused.
+  CHECK_FALSE(bracket_with(square,
+                           "{weld: square, thickness: 3 mm, length: 180 mm, gap: 0 mm, excess: {width: 5 mm, "
+                           "height: 0 mm}}")
+                  .job);
+}
+
 TEST_CASE("what can choose another procedure or preparation is locked") {
   const test::LoadedJob chosen = test::load_job("bracket.yaml");
   REQUIRE(chosen.job);

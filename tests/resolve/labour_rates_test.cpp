@@ -92,6 +92,10 @@ const std::vector<Refused> refused = {
      "papers per weldment has welds"},
     {with_elements("  - {element: cleaning, per: joint, time: 2 min, processes: [136]" + element_end), "136",
      "process 136 is not in the rate book"},
+    {with_elements("  - {element: cleaning, per: joint, time: 2 min, grade: fitter" + element_end), "fitter",
+     "unknown labour grade 'fitter'"},
+    {with_elements("  - {element: waiting, per: joint, time: 2 min, grade: welder" + element_end), "welder",
+     "waiting per joint has a grade, but nobody attends it"},
     {with_elements("  - {element: cleaning, per: joint, time: 2 min, finishes: [F9]" + element_end), "F9",
      "unknown finish 'F9'"},
     {{{"currency: EUR\n", "currency: EUR\nfactor_covers: [arc]\n"}},
@@ -151,6 +155,25 @@ TEST_CASE("faults of labour elements and of the method are told at their place")
 TEST_CASE("what an operating factor covers must not stand in minutes, what it does not cover must") {
   for (const Refused& r : refused_by_factor)
     check_refused(r, labour_rates(and_also(by_factor("[arc, starts, interpass_cleaning, dressing]"), r.changes)));
+}
+
+TEST_CASE("an operating factor may cover purging, and gas flows meanwhile all the same") {
+  const auto purged = [](const std::string& covers) {
+    LabourRates rates = labour_rates(by_factor(covers));
+    INFO(render(rates.diagnostics));
+    REQUIRE(rates.book);
+    const std::uint32_t file =
+        rates.diagnostics.add_file("pipe-set.yaml", test::file_text(SEAMBOOK_ROOT "/jobs/pipe-set.yaml"));
+    const auto job =
+        resolve_job(read_job(
+                        file, [](const std::string&) { return std::optional<std::string>(); }, rates.diagnostics),
+                    *rates.book, rates.diagnostics);
+    REQUIRE(job);
+    return joint_totals(estimate(*rates.book, *job).joints.front());
+  };
+  const Totals charged = purged("[arc]"), covered = purged("[arc, purging]");
+  CHECK((charged.floor - covered.floor).si / 60 == doctest::Approx(7 * 4));  // seven joints at 4 min
+  CHECK(charged.gas.si == covered.gas.si);
 }
 
 TEST_CASE("by operating factor floor time is arc time over the factor and what is not covered") {

@@ -110,7 +110,8 @@ TEST_CASE("computed passes fill the section and travel keeps its limits") {
     const bool computed = row.passes.size() == 1 && row.pass_shapes[0].metal.count == PassCount::from_section;
     if (!computed || !row.pass_shapes[0].filler) continue;
     const PassFigures<double> p = figures(row).passes[0];
-    const double largest = largest_pass(row.pass_shapes[0], lift_row<double>(row).passes[0], p.volume_rate).si;
+    const Row<double> lifted = lift_row<double>(row);
+    const double largest = largest_pass(row.pass_shapes[0], lifted.passes[0], lifted.joint.convexity, p.volume_rate).si;
     const double low = row.passes[0].travel_low.si.value, high = row.passes[0].travel_high.si.value;
     CHECK(p.passes.si >= 1);
     CHECK(p.travel.si >= low);
