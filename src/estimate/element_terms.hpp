@@ -5,8 +5,10 @@
 #include <vector>
 
 #include "estimate/element_figures.hpp"
+#include "estimate/figures.hpp"
 #include "resolve/job.hpp"
 #include "trace/vocabulary.hpp"
+#include "trade/labour.hpp"
 
 namespace seambook {
 

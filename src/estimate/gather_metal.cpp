@@ -51,9 +51,8 @@ bool wears(const WearPart& part, std::size_t process) {
 
 GougeShape gouge_shape(const RateBook& book, const Joint& joint) {
   GougeShape shape{has_source(joint.gouge_depth) || joint.own_groove_gouged,
-                   book.gouging && has_source(book.gouging->carbons),
+                   book.gouging && has_source(book.gouging->carbons), joint.own_groove_gouged,
                    static_cast<std::uint32_t>(joint.passes.size() - 1)};
-  shape.own_groove = joint.own_groove_gouged;
   for (std::size_t g = joint.passes.size(); g-- > 0;) {
     if (joint.passes[g].role == PassRole::back) shape.group = static_cast<std::uint32_t>(g);
   }

@@ -6,6 +6,9 @@ namespace {
 constexpr auto process_own = std::to_array({
     required(field<&ProcessText::process>("process", "ISO 4063 number or AWS letters: 135")),
     required(field<&ProcessText::grade>("grade", "name of a labour grade: welder")),
+    field<&ProcessText::only_when_asked>(
+        "only_when_asked",
+        "whether it is chosen only for joints that ask for it, or that no other fits: true or false"),
     or_zero(field<&ProcessText::start>("start", "attended time per start: 0.15 min")),
     or_zero(field<&ProcessText::tack>("tack", "time per tack: 0.4 min")),
     field<&ProcessText::tack_pitch>("tack_pitch", "from tack to tack: 200 mm"),

@@ -48,6 +48,7 @@ struct ProcessText {
   Place place;
   std::optional<Word> process;                         // ISO 4063 number or AWS letters
   std::optional<Word> grade;                           // of labour
+  std::optional<Flag> only_when_asked;                 // not chosen for a joint that names no process
   Maybe<dim::time> start, tack, gas_before_and_after;  // per start; per tack; pre-flow and post-flow per start
   Maybe<dim::length> tack_pitch, tack_pitch_thin, thin_below;
   Maybe<dim::pace> interpass_cleaning;

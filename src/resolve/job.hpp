@@ -119,7 +119,7 @@ struct ChoiceResult {
   std::string words;  // choice and runners-up, or the nearest misses
 };
 /// The procedure with the smallest size not below the one asked for, among those that fit process, group, weld,
-/// position and thickness; ties go to the earlier entry. Grooves and seams larger than any row take the largest (more
+/// position and thickness; ties go to the earlier entry, processes that want to be asked for stay behind. Grooves and seams larger than any row take the largest (more
 /// passes).
 ChoiceResult choose_procedure(const RateBook&, const ChoiceRequest&);
 /// What a resolved joint asks of a procedure, of any process.

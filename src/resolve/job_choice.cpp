@@ -110,6 +110,18 @@ std::vector<std::size_t> suitable(const RateBook& book, const ChoiceRequest& req
   return found;
 }
 
+/// Those to choose among: a joint that names no process leaves out what wants to be asked for, as long as the others
+/// do.
+std::vector<std::size_t> candidates_for(const RateBook& book, const ChoiceRequest& request) {
+  std::vector<std::size_t> all = suitable(book, request), usual;
+  if (!request.process.empty()) return all;
+  std::copy_if(all.begin(), all.end(), std::back_inserter(usual),
+               [&](std::size_t i) { return !book.processes[book.procedures[i].process].only_when_asked; });
+  const bool do_it = !usual.empty() && (request.weld != WeldKind::fillet ||
+                                        at_most(request.size, size_of(book.procedures[usual.back()])));
+  return do_it ? usual : all;
+}
+
 /// The next larger ones; without any, the smaller ones from the nearest down.
 std::string runners_up(const RateBook& book, const std::vector<std::size_t>& found, std::size_t chosen) {
   const auto at = found.begin() + static_cast<std::ptrdiff_t>(chosen);
@@ -133,7 +145,7 @@ std::vector<std::string> reasons_against(const RateBook& book, const Procedure& 
 }
 
 ChoiceResult choose_procedure(const RateBook& book, const ChoiceRequest& request) {
-  const std::vector<std::size_t> found = suitable(book, request);
+  const std::vector<std::size_t> found = candidates_for(book, request);
   const auto large_enough = std::find_if(
       found.begin(), found.end(), [&](std::size_t i) { return at_most(request.size, size_of(book.procedures[i])); });
   const std::string asked = fmt::format("{} {}", size_word(request.weld), shown(request.size, length_unit(book)));

@@ -31,6 +31,7 @@ void resolve_tacks(RateEntry& entry, const ProcessText& text, Process& process) 
 Process resolve_one_process(RateEntry& entry, const ProcessText& text) {
   Process process;
   process.grade = find_grade(entry.draft, text.grade);
+  process.only_when_asked = text.only_when_asked && text.only_when_asked->value;
   process.start = needed_unless_covered(entry, text.start, "start", unit::min, WorkKind::starts);
   process.operating_factor = operating_factor_of(entry, text.operating_factor);
   resolve_tacks(entry, text, process);

@@ -45,6 +45,7 @@ struct Handling {
 struct Process {
   std::string number;  // ISO 4063
   std::size_t grade = 0;
+  bool only_when_asked = false;  // where a joint names no process, others that fit go before
   Known<dim::time> start, tack, gas_before_and_after;
   Known<dim::length> tack_pitch, tack_pitch_thin;
   Length<> thin_below;

@@ -27,8 +27,8 @@ constexpr Use uses[] = {
     {"121", "\"1.4301\"", 5, 5, 40, 5, 0, 40}, {"131", "EN AW-5754", 2, 2.5, 40, 2.5, 4, 40},
     {"135", "S235", 2, 1.5, 40, 0.8, 3, 40},   {"135", "\"1.4301\"", 2, 1.5, 40, 1.5, 3, 40},
     {"136", "S235", 3, 4, 40, 4, 4, 40},       {"136", "\"1.4301\"", 3, 4, 40, 4, 4, 40},
-    {"138", "S235", 2, 2.5, 40, 2.5, 3, 40},   {"141", "S235", 0, 0.8, 6, 0.8, 3, 8},
-    {"141", "\"1.4301\"", 0, 1, 6, 0.8, 3, 8}, {"141", "EN AW-5754", 0, 1, 6, 1, 3, 8},
+    {"138", "S235", 2, 2.5, 40, 2.5, 3, 40},   {"141", "S235", 0, 0.8, 5, 0.8, 3, 8},
+    {"141", "\"1.4301\"", 0, 1, 5, 0.8, 3, 8}, {"141", "EN AW-5754", 2, 1.5, 5, 1, 3, 8},
     {"15", "S235", 0, 0, 0, 3, 8, 8},          {"15", "\"1.4301\"", 0, 0, 0, 3, 8, 8},
     {"521", "S235", 0, 1, 3, 0.8, 2, 2},       {"521", "\"1.4301\"", 0, 1, 3, 0.8, 2, 2},
     {"521", "EN AW-5754", 0, 1, 2, 1, 2, 2},
@@ -39,13 +39,13 @@ struct Other {
   const char *process, *metal, *weld;
 };
 constexpr Other others[] = {
-    {"135", "S235", "double_bevel, thickness: 40 mm"},
+    {"135", "S235", "double_bevel, thickness: 40 mm, backgouge: true"},
     {"136", "S235", "single_u, thickness: 40 mm"},
-    {"138", "S235", "double_u, thickness: 40 mm"},
+    {"138", "S235", "double_u, thickness: 40 mm, backgouge: true"},
     {"111", "S235", "single_j, thickness: 40 mm"},
-    {"121", "S235", "double_u, thickness: 40 mm"},
-    {"136", "\"1.4301\"", "double_j, thickness: 40 mm"},
-    {"131", "EN AW-5754", "double_bevel, thickness: 40 mm"},
+    {"121", "S235", "double_u, thickness: 40 mm, backgouge: true"},
+    {"136", "\"1.4301\"", "double_j, thickness: 40 mm, backgouge: true"},
+    {"131", "EN AW-5754", "double_bevel, thickness: 40 mm, backgouge: true"},
     {"138", "S235", "single_bevel, thickness: 12 mm"},
     {"135", "S235", "flare_bevel, radius: 12 mm, thickness: 8 mm"},
     {"136", "S235", "flare_v, radius: 12 mm, thickness: 8 mm"},
@@ -82,13 +82,16 @@ std::string joints_of(const Use& use) {
       text += joint(use.process, "PB", fmt::format("fillet, leg: {} mm, thickness: {} mm", leg_for(use, t), t), metre);
     if (t < use.butt_from || t > use.butt_to) continue;
     const char* weld = t <= use.square_to ? "square" : t <= 20 ? "single_v" : "double_v";
-    text += joint(use.process, "PA", fmt::format("{}, thickness: {} mm", weld, t), metre);
+    text += joint(use.process, "PA", fmt::format("{}, thickness: {} mm{}", weld, t, t > 20 ? ", backgouge: true" : ""),
+                  metre);
   }
   return text;
 }
 
 std::string job_over_the_table() {
-  std::string text = "format: 1\njob: table\nquantities: [10]\nweldments:\n";
+  std::string text =
+      "format: 1\njob: table\nquantities: [10]\nbought: [{what: bevelled edges, kind: cutting, price: 1 "
+      "EUR each}]\nweldments:\n";
   int number = 0;
   const auto weldment = [&](const char* metal, const std::string& joints) {
     text += fmt::format("  - name: w{}\n    parts: 80\n    base_metal: {}\n    bought: 1 EUR each\n    joints:\n{}",
@@ -121,7 +124,12 @@ double limit_of(const RateBook& book, const Joint& joint, const Procedure& proce
 }  // namespace
 
 TEST_CASE("every process of the example rate book has procedures for its thicknesses, and they are sound") {
-  const test::LoadedJob loaded = test::load_text(job_over_the_table());
+  std::vector<test::RateFile> rates = test::rate_texts();
+  rates.push_back(
+      {"waiting.yaml",
+       "format: 1\nlabour_elements:\n  - {element: waiting, per: interpass, time: 5 min, basis: assumption, "
+       "source: thick joints wait}\n"});
+  const test::LoadedJob loaded = test::load_text(job_over_the_table(), rates);
   INFO(render(loaded.diagnostics));
   REQUIRE(loaded.job);
   for (const Diagnostic& d : loaded.diagnostics.list) CHECK_MESSAGE(d.level == Level::note, d.message);
