@@ -59,7 +59,10 @@ std::vector<ElementTerm<N>> lift_terms(const std::vector<ElementTerm<Sourced>>& 
   for (const ElementTerm<Sourced>& a : from) {
     const Figure& figure = fig::element_input(a.kind, a.per, a.attended);
     const auto up = [&](const Figure& of, const auto& x) { return lift<N>(x, of, row, by); };
-    ElementTerm<N> term{a.kind, a.per, a.attended, a.has_multiple, a.has_extent, a.graded, a.loaded_rate, a.edges};
+    ElementTerm<N> term;
+    term.kind = a.kind, term.per = a.per, term.attended = a.attended, term.edges = a.edges;
+    term.has_multiple = a.has_multiple, term.has_extent = a.has_extent;
+    term.graded = a.graded, term.loaded_rate = a.loaded_rate;
     term.time = up(figure, a.time), term.pace = up(figure, a.pace), term.mass_pace = up(figure, a.mass_pace);
     term.share = up(figure, a.share), term.multiple = up(fig::multiple, a.multiple);
     if (a.has_extent) term.extent = up(fig::extent_of(a.kind), a.extent);

@@ -5,99 +5,12 @@
 #include <array>
 #include <set>
 
+#include "report/joint_columns.hpp"
+
 namespace seambook {
 namespace {
 
-constexpr std::size_t page_count = 4;
 constexpr std::uint16_t role_column = 5;  // of the passes page
-
-std::vector<const Figure*> labour_columns() {
-  std::vector<const Figure*> columns = {&fig::fit_up_min, &fig::fit_up_extra_min, &fig::tacks,      &fig::tack_min,
-                                        &fig::factor_min, &fig::starts,           &fig::start_min,  &fig::interpass_min,
-                                        &fig::change_min, &fig::gouge_min,        &fig::finish_min, &fig::purge_min};
-  for (const Figure& extent : fig::extents) columns.push_back(&extent);
-  for (const Figure& minutes : fig::element_min) columns.push_back(&minutes);
-  for (const Figure* figure : {&fig::attended, &fig::floor, &fig::waiting_min}) columns.push_back(figure);
-  return columns;
-}
-
-std::vector<const Figure*> columns_of(std::size_t page) {
-  switch (page) {
-    case 0:
-      return {&fig::weldments,
-              &fig::count,
-              &fig::sides,
-              &fig::outside_diameter,
-              &fig::line,
-              &fig::element,
-              &fig::gap_e,
-              &fig::pitch,
-              &fig::throat,
-              &fig::leg,
-              &fig::convexity,
-              &fig::thickness,
-              &fig::thickness_second,
-              &fig::gap,
-              &fig::root_face,
-              &fig::groove_angle,
-              &fig::excess_width,
-              &fig::excess_height,
-              &fig::leg_second,
-              &fig::deep_throat,
-              &fig::depth,
-              &fig::depth_second,
-              &fig::radius,
-              &fig::reinforce,
-              &fig::excess_share,
-              &fig::back_width,
-              &fig::back_height,
-              &fig::diameter,
-              &fig::width,
-              &fig::slot,
-              &fig::layers,
-              &fig::layer_height,
-              &fig::branch_on,
-              &fig::branch_angle,
-              &fig::side,
-              &fig::side_second,
-              &fig::corner_radius,
-              &fig::gouge_depth,
-              &fig::gouge_width,
-              &fig::access,
-              &fig::given_passes};
-    case 1:
-      return {&fig::elements_on_line,
-              &fig::elements_second,
-              &fig::joints_made,
-              &fig::weld_elements,
-              &fig::weld_length,
-              &fig::unwelded,
-              &fig::arc_depth,
-              &fig::cut_depth,
-              &fig::groove_section,
-              &fig::share_section,
-              &fig::caps_section,
-              &fig::section,
-              &fig::gouged,
-              &fig::section_laid,
-              &fig::volume_rate,
-              &fig::lays,
-              &fig::group_section,
-              &fig::passes,
-              &fig::travel,
-              &fig::arc,
-              &fig::arc_by_deposition,
-              &fig::deposition_difference,
-              &fig::difference_cost,
-              &fig::heat_input};
-    case 2:
-      return labour_columns();
-    default:
-      return {&fig::deposit,   &fig::filler,     &fig::pieces,      &fig::flux,           &fig::gas,
-              &fig::purge_gas, &fig::energy,     &fig::labour_cost, &fig::filler_cost,    &fig::flux_cost,
-              &fig::gas_cost,  &fig::power_cost, &fig::wear_cost,   &fig::equipment_cost, &fig::joint_cost};
-  }
-}
 
 /// Columns of words that a page has besides.
 std::vector<const char*> words_of(std::size_t page, const MaterialWords& words) {
@@ -117,51 +30,11 @@ MaterialWords material_words(const std::set<const Figure*>& found) {
   return words;
 }
 
-constexpr std::array<const char*, page_count> sheet_names = {joints_sheet, passes_sheet, labour_sheet, materials_sheet};
-constexpr std::array<const char*, page_count> titles = {"Joints: what the job says", "Passes: welds and arc time",
-                                                        "Labour: floor time by element", "Materials and cost by joint"};
-
-bool adds_up(const Figure* figure) {
-  static const std::set<const Figure*> sums = {&fig::joints_made,
-                                               &fig::weld_elements,
-                                               &fig::weld_length,
-                                               &fig::unwelded,
-                                               &fig::arc,
-                                               &fig::arc_by_deposition,
-                                               &fig::fit_up_min,
-                                               &fig::fit_up_extra_min,
-                                               &fig::tacks,
-                                               &fig::tack_min,
-                                               &fig::starts,
-                                               &fig::start_min,
-                                               &fig::interpass_min,
-                                               &fig::finish_min,
-                                               &fig::purge_min,
-                                               &fig::attended,
-                                               &fig::floor,
-                                               &fig::deposit,
-                                               &fig::filler,
-                                               &fig::pieces,
-                                               &fig::flux,
-                                               &fig::change_min,
-                                               &fig::gouge_min,
-                                               &fig::gas,
-                                               &fig::purge_gas,
-                                               &fig::energy,
-                                               &fig::labour_cost,
-                                               &fig::filler_cost,
-                                               &fig::flux_cost,
-                                               &fig::gas_cost,
-                                               &fig::power_cost,
-                                               &fig::wear_cost,
-                                               &fig::equipment_cost,
-                                               &fig::joint_cost,
-                                               &fig::factor_min,
-                                               &fig::waiting_min};
-  for (const Figure& minutes : fig::element_min)
-    if (figure == &minutes) return true;
-  return sums.contains(figure);
-}
+constexpr std::array<const char*, joint_page_count> sheet_names = {joints_sheet, passes_sheet, labour_sheet,
+                                                                   materials_sheet};
+constexpr std::array<const char*, joint_page_count> titles = {"Joints: what the job says", "Passes: welds and arc time",
+                                                              "Labour: floor time by element",
+                                                              "Materials and cost by joint"};
 
 /// Figures that some row has; a column nobody needs is left out.
 std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
@@ -182,7 +55,7 @@ std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
 void lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPages& pages) {
   pages.table.first_row = heading_row + 1;
   pages.words = material_words(found);
-  for (std::size_t p = 0; p < page_count; ++p) {
+  for (std::size_t p = 0; p < joint_page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
     std::uint16_t column = 0;
     for (const char* words : {"weldment", "joint", "weld", "procedure", "process"})
@@ -192,7 +65,7 @@ void lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPa
       put(sheet, heading_row, column++, words, Look::heading);
       sheet.column_widths.push_back(10);
     }
-    for (const Figure* figure : columns_of(p)) {
+    for (const Figure* figure : joint_columns(p)) {
       if (!found.contains(figure)) continue;
       pages.table.columns[figure] = {sheet.name, column};
       put(sheet, heading_row, column++, heading_of(*figure, book.currency, book.terms), Look::heading);
@@ -257,10 +130,10 @@ void remember_inputs(const JointPages& pages, const Tape& tape, std::uint32_t ro
 }
 
 void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, Terms terms) {
-  for (std::size_t p = 0; p < page_count; ++p) {
+  for (std::size_t p = 0; p < joint_page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
     put(sheet, pages.last_row + 1, 0, "all joints", Look::total);
-    for (const Figure* figure : columns_of(p)) {
+    for (const Figure* figure : joint_columns(p)) {
       const auto column = pages.table.columns.find(figure);
       if (column == pages.table.columns.end() || !adds_up(figure)) continue;
       const std::uint16_t c = column->second.column;
@@ -276,7 +149,7 @@ void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, 
 
 JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& shared, Rows rows) {
   JointPages pages;
-  for (std::size_t p = 0; p < page_count; ++p) {
+  for (std::size_t p = 0; p < joint_page_count; ++p) {
     pages.sheets.push_back({});
     pages.sheets.back().name = sheet_names[p];
     put_title(pages.sheets.back(), titles[p],

@@ -119,8 +119,8 @@ struct ChoiceResult {
   std::string words;  // choice and runners-up, or the nearest misses
 };
 /// The procedure with the smallest size not below the one asked for, among those that fit process, group, weld,
-/// position and thickness; ties go to the earlier entry, processes that want to be asked for stay behind. Grooves and seams larger than any row take the largest (more
-/// passes).
+/// position and thickness; ties go to the earlier entry, processes that want to be asked for stay behind. Grooves and
+/// seams larger than any row take the largest (more passes).
 ChoiceResult choose_procedure(const RateBook&, const ChoiceRequest&);
 /// What a resolved joint asks of a procedure, of any process.
 ChoiceRequest request_for(const RateBook&, const Joint&);

@@ -68,7 +68,7 @@ TEST_CASE("faults of a take-off are told at their places in its file") {
       "1 unknown heading 'lenght'; did you mean 'length'?\n"
       "1 'back_excess': a column cannot hold it; write such joints in the job file\n"
       "1 unknown heading 'colour'; headings known here: id, mark, note, weld, count, sides, passes, after, "
-      "alternatives, inspection, purge, backgouge, "
+      "alternatives, inspection, lap, purge, backgouge, "
       "access, "
       "leg, throat, thickness, length, outside_diameter, element, pitch, gap_e, gap, gap_max, root_face, groove_angle, "
       "convexity, legs, deep_throat, depth, radius, backing, excess, reinforce, diameter, width, layers, layer_height, "
