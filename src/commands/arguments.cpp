@@ -41,7 +41,7 @@ Exit codes: 0 done, 1 a job has faults (good jobs are done all the same), 2 wron
 struct RawArguments {
   std::vector<std::string> jobs;
   std::string explained, joint, rates, out = "out", date, against;
-  bool force = false, json = false, quiet = false, verbose = false, strict = false;
+  bool force = false, json = false, quiet = false, verbose = false, strict = false, customer_only = false;
 };
 
 bool writes_files(Verb verb) { return verb == Verb::quote || verb == Verb::plan || verb == Verb::compare; }
@@ -65,6 +65,8 @@ CLI::App& add_verb(CLI::App& app, Verb verb, RawArguments& raw) {
   if (verb == Verb::quote)
     sub.add_option("--against", raw.against, "previous 'quote --json': what changed since, by cause")
         ->type_name("FILE");
+  if (verb == Verb::quote)
+    sub.add_flag("--customer-only", raw.customer_only, "the customer's page alone, plain numbers, to send away");
   sub.add_option("--date", raw.date, "date of the result; today when left out")->type_name("YYYY-MM-DD");
   if (verb != Verb::explain) sub.add_flag("--json", raw.json, "the result as JSON on standard output");
   sub.add_flag("--strict", raw.strict, "a job with warnings counts as faulty and is not done");
@@ -137,6 +139,9 @@ std::string take_values(const RawArguments& raw, const CLI::App& sub, Arguments&
   out.quiet = raw.quiet;
   out.verbose = raw.verbose;
   out.strict = raw.strict;
+  out.customer_only = raw.customer_only;
+  if (out.customer_only && sub.count("--against") > 0)
+    return "--customer-only leaves out what --against would add: choose one";
   if (out.quiet && out.verbose) return "--quiet and --verbose exclude each other";
   return {};
 }

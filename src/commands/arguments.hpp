@@ -31,7 +31,8 @@ struct Arguments {
   std::optional<std::string> against;  // quote: the JSON of a previous one
   std::optional<Date> date;            // nothing: today
   bool force = false, json = false, quiet = false, verbose = false;
-  bool strict = false;  // warnings are faults
+  bool strict = false;         // warnings are faults
+  bool customer_only = false;  // quote: the customer's page alone, as plain numbers
 };
 
 /// Either `arguments`, or a text to show and the exit code to end with. Help and version go to standard output,

@@ -46,7 +46,7 @@ void refuse_joint(Batch& batch, const EstimatedJob& done, const std::string& nam
                           near.empty() ? "" : fmt::format("did you mean '{}'?", near));
 }
 
-std::string explain_all(const ExplainedJob& explained) {
+std::string explain_costs(const ExplainedJob& explained) {
   std::string out;
   for (std::size_t w = 0; w < explained.job.weldments.size(); ++w) {
     const Weldment& weldment = explained.job.weldments[w];
@@ -55,8 +55,17 @@ std::string explain_all(const ExplainedJob& explained) {
     }
     out += explain_weldment(explained, w) + "\n";
   }
-  return out + explain_job_work(explained) + explain_setups(explained) + explain_price(explained) + "\n" +
-         explain_sensitivities(explained, shown_sensitivities);
+  return out + explain_job_work(explained) + explain_setups(explained) + explain_price(explained) + "\n";
+}
+
+std::string explain_all(const ExplainedJob& e) {
+  std::string out = explain_costs(e) + explain_sensitivities(e, shown_sensitivities);
+  for (std::size_t i = 0; i < e.job.options.size(); ++i) {
+    const PricedOption& option = e.quote.options[i];
+    out += "\n" + printable_text("option " + e.job.options[i].name) + "\n\n" +
+           explain_costs({e.book, e.job.options[i].part, option.estimate, option.work, option.quote, e.diagnostics});
+  }
+  return out;
 }
 
 }  // namespace

@@ -93,6 +93,18 @@ std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch&
   return out;
 }
 
+/// Each option's order of work by itself. Nothing when one cannot be made at the stations.
+std::optional<std::vector<std::vector<StationWork>>> sequence_options(const RateBook& book, const Job& job,
+                                                                      Diagnostics& diagnostics) {
+  std::vector<std::vector<StationWork>> all;
+  for (const JobOption& option : job.options) {
+    auto work = sequence_jobs(book, std::span(&option.part, 1), diagnostics);
+    if (!work) return std::nullopt;
+    all.push_back(std::move(*work));
+  }
+  return all;
+}
+
 }  // namespace
 
 void guarded(Batch& batch, const std::function<void()>& work) {
@@ -138,6 +150,11 @@ std::optional<PricedJob> price(const Arguments& arguments, Batch& batch, const E
   if (!work) return std::nullopt;
   PricedJob priced{std::move(*work), {}};
   priced.quote = make_quote(book, estimated.job, estimated.estimate, priced.work, date);
+  auto options = sequence_options(book, estimated.job, batch.diagnostics);
+  if (!options) return std::nullopt;
+  price_options(book, estimated.job, estimated.estimate, std::move(*options), priced.quote);
+  for (const PricedOption& option : priced.quote.options)
+    if (!tell_findings(option.quote.findings, batch.diagnostics)) return std::nullopt;
   const bool sound = tell_findings(price_findings(book, estimated.job, priced.quote), batch.diagnostics);
   if (!sound || !strict_enough(arguments, batch, estimated.file)) return std::nullopt;
   return priced;

@@ -10,6 +10,7 @@
 #include "commands/reported.hpp"
 #include "commands/workbook_file.hpp"
 #include "report/changes_page.hpp"
+#include "report/customer_page.hpp"
 #include "report/estimate_text.hpp"
 #include "report/past_quote_json.hpp"
 #include "report/quote_book.hpp"
@@ -49,7 +50,8 @@ int run_quote(const Arguments& arguments) {
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
     auto priced = price(arguments, batch, done, date);
     if (!priced) return;
-    const auto path = workbook_path(arguments, batch, done.job, "-quote.xlsx", taken);
+    const auto path = workbook_path(arguments, batch, done.job,
+                                    arguments.customer_only ? "-quote-customer.xlsx" : "-quote.xlsx", taken);
     if (!path) return;
     const RateBook& book = *batch.rates[done.rates].book;
     std::optional<Changes> changes;
@@ -59,9 +61,10 @@ int run_quote(const Arguments& arguments) {
       if (!past) return;
       changes = find_changes(*past, {done.inputs, book, done.job, priced->quote}, SEAMBOOK_VERSION);
     }
-    priced->quote.doubt = find_doubt(book, done.job, done.estimate, priced->quote);
-    const Workbook workbook =
-        quote_workbook(book, done.job, done.estimate, priced->work, priced->quote, changes ? &*changes : nullptr);
+    if (!arguments.customer_only) priced->quote.doubt = find_doubt(book, done.job, done.estimate, priced->quote);
+    const Workbook workbook = arguments.customer_only ? customer_workbook(book, done.job, priced->quote)
+                                                      : quote_workbook(book, done.job, done.estimate, priced->work,
+                                                                       priced->quote, changes ? &*changes : nullptr);
     if (!write_workbook(arguments, batch, workbook, *path)) return;
     ReportedJob about = reported(batch, done);
     about.workbook = path->string();

@@ -148,6 +148,10 @@ inline constexpr Figure weldment_labour{"weldment_labour", "labour", unit::money
 inline constexpr Figure weldment_equipment{"weldment_equipment", "equipment", unit::money, 2,
                                            "floor time × equipment rate"};
 inline constexpr Figure metal_cost{"metal_cost", "base metal", unit::money, 2, "weldments × net mass / yield × price"};
+inline constexpr Figure free_issue_share{"free_issue_handling", "handling of free-issue material", unit::percent, 1};
+inline constexpr Figure free_issue_value{"free_issue_value", "value of free-issue material", unit::money, 2};
+inline constexpr Figure free_issue_cost{"free_issue_cost", "free-issue handling", unit::money, 2,
+                                        "weldments × value of free-issue material × share"};
 inline constexpr Figure weldment_mass{"weldment_mass", "mass of all", unit::kg, 1, "weldments × net mass"};
 inline constexpr Figure bought_price{"bought_price", "price", unit::money, 2};
 inline constexpr Figure bought_cost{"bought_cost", "cost", unit::money, 2, "weldments × price"};

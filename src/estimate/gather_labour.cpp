@@ -135,6 +135,11 @@ WeldmentRow gather_weldment(const RateBook& book, const Job& job, const Weldment
   row.inputs.equipment_rate = process_of_group(book, joint.passes.front()).equipment;
   for (const std::size_t i : weldment.elements)
     if (is_charged(book, book.labour_elements[i])) row.inputs.terms.push_back(term_of(book, book.labour_elements[i]));
+  row.shape.valued_free_issue = weldment.free_issue_value.si.source != no_source;
+  if (row.shape.valued_free_issue) {
+    row.inputs.free_issue_value = weldment.free_issue_value;
+    row.inputs.handling_share = book.prices.free_issue_handling;
+  }
   if (weldment.metal_by_mass) {
     row.inputs.metal_price = metal.price;
     row.inputs.yield = metal.yield;

@@ -31,7 +31,7 @@ void add_gradients(Gradients& gradients, const RateBook& book, const Tape& tape,
     const TapeNode& node = tape.nodes[i];
     if (node.op != Op::input || adjoint[i] == 0) continue;
     const Label& label = tape.labels[node.label];
-    if (label.source != summed && !is_count(*label.figure))
+    if (label.source < summed && !is_count(*label.figure))
       add_gradient(gradients, book, {node.value, label.source}, label.figure->unit, adjoint[i] * node.value,
                    place + label.figure->words);
   }

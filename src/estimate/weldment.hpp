@@ -9,16 +9,18 @@ namespace seambook {
 
 template <class N>
 struct WeldmentInputs {
-  Ratio<N> weldments, parts, turns, personal, yield, burden;
+  Ratio<N> weldments, parts, turns, personal, yield, burden, handling_share;
   Time<N> fit_up_per_part, time_per_turn;
   Mass<N> mass;
   MoneyPerMass<N> metal_price;
+  Money<N> free_issue_value;
   MoneyPerTime<N> labour_rate, wage, equipment_rate;
   std::vector<ElementTerm<N>> terms;
 };
 /// Fit-up and turning stay out where an operating factor covers them; the personal allowance is in the factor.
 struct WeldmentShape {
   bool loaded_rate = true, metal_by_mass = false, by_factor = false, fit_up = true, turning = true;
+  bool valued_free_issue = false;
 };
 struct WeldmentRow {
   WeldmentShape shape;
@@ -34,10 +36,12 @@ WeldmentInputs<N> lift_weldment(const WeldmentInputs<Sourced>& a, std::uint32_t 
           up(fig::personal, a.personal),
           up(fig::yield, a.yield),
           up(fig::burden, a.burden),
+          up(fig::free_issue_share, a.handling_share),
           up(fig::fit_up_per_part, a.fit_up_per_part),
           up(fig::time_per_turn, a.time_per_turn),
           up(fig::mass, a.mass),
           up(fig::metal_price, a.metal_price),
+          up(fig::free_issue_value, a.free_issue_value),
           up(fig::labour_rate, a.labour_rate),
           up(fig::wage, a.wage),
           up(fig::equipment_rate, a.equipment_rate),
@@ -50,7 +54,7 @@ template <class N>
 struct WeldmentFigures {
   Time<N> parts, turns, floor;
   ElementTimes<N> elements;
-  Money<N> labour_cost, equipment_cost, metal_cost;
+  Money<N> labour_cost, equipment_cost, metal_cost, free_issue_cost;
   Mass<N> mass;
 };
 
@@ -77,6 +81,8 @@ WeldmentFigures<N> weldment_figures(const WeldmentShape& shape, const WeldmentIn
   out.equipment_cost = name(out.floor * in.equipment_rate, fig::weldment_equipment, row);
   out.mass = name(in.weldments * in.mass, fig::weldment_mass, row);
   if (shape.metal_by_mass) out.metal_cost = name(out.mass / in.yield * in.metal_price, fig::metal_cost, row);
+  if (shape.valued_free_issue)
+    out.free_issue_cost = name(in.weldments * in.free_issue_value * in.handling_share, fig::free_issue_cost, row);
   return out;
 }
 

@@ -83,11 +83,14 @@ std::vector<SourceId> used_sources(const RateBook& book, const Job& job, const s
   for (const SetupRow& row : setups) {
     setup_figures(lift_setup<Traced>(row.inputs, 0, &tape), 0);
   }
-  const auto policy = {book.prices.contingency, book.prices.by_margin ? book.prices.margin : book.prices.markup};
-  for (const Known<dim::ratio>& share : policy) out.push_back(share.si.source);
-  out.push_back(book.prices.minimum_charge.si.source);
-  if (book.overhead_added) out.push_back(book.overhead_added->si.source);
   collect(tape, out);
+  tape.clear();
+  const QuoteInputs<Traced> policy = lift_quote<Traced>(policy_inputs(book, job), &tape);
+  price_figures(policy, cost_figures(policy), number<Traced>(1), 0);
+  collect(tape, out);
+  const OrderTerms<Sourced> order = policy_inputs(book, job).order;
+  if (order.unit_model)  // its share is computed, so no record reads them
+    for (const Ratio<Sourced>& of : {order.learning_rate, order.learning_holds_at}) out.push_back(of.si.source);
   sort_unique(out);
   if (!out.empty() && out.front() == no_source) out.erase(out.begin());
   return out;
@@ -104,8 +107,7 @@ std::vector<std::string> assumptions(const RateBook& book, const Job& job) {
   out.emplace_back(
       "Set-ups are those of this job alone, from the station's stated state, once a lot; their times hold their own "
       "rest.");
-  out.emplace_back(
-      "Rounding: the unit price is rounded once to the currency's minor unit, half away from zero, then multiplied.");
+  for (std::string& line : policy_in_words(book, job)) out.push_back(std::move(line));
   return out;
 }
 

@@ -89,7 +89,7 @@ void profit_range(const PriceSeen& seen, std::vector<Diagnostic>& out) {
 
 void contingency_range(const PriceSeen& seen, std::vector<Diagnostic>& out) {
   const auto& most = seen.book.checks.contingency_most;
-  const Known<dim::ratio>& contingency = seen.book.prices.contingency;
+  const Known<dim::ratio> contingency = policy_inputs(seen.book, seen.job).contingency;
   if (!most || contingency.si.source == no_source || contingency.si.value <= most->si) return;
   warn(out, seen.book.sources[contingency.si.source].place,
        fmt::format("contingency is {}; usual is at most {}", shown(contingency.si.value, unit::percent),

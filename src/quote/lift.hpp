@@ -6,6 +6,30 @@
 namespace seambook {
 
 template <class N>
+OrderTerms<N> lift_order(const OrderTerms<Sourced>& a, const Lifting& by) {
+  const auto up = [&](const Figure& figure, const auto& x, std::uint32_t row = 0) {
+    return lift<N>(x, figure, row, by);
+  };
+  OrderTerms<N> out;
+  out.learning_rate = up(fig::learning_rate, a.learning_rate);
+  out.learning_holds_at = up(fig::learning_holds_at, a.learning_holds_at);
+  out.expedite = up(fig::expedite, a.expedite);
+  out.tax_rate = up(fig::tax_rate, a.tax_rate);
+  out.piece_mass = up(fig::mass_of_piece, a.piece_mass);
+  out.freight = up(fig::freight_rate, a.freight);
+  out.list_step = up(fig::list_step, a.list_step);
+  for (std::uint32_t i = 0; i < a.freight_by_mass.size(); ++i) {
+    const FreightStep<Sourced>& step = a.freight_by_mass[i];
+    out.freight_by_mass.push_back({up(fig::freight_up_to, step.up_to, i), up(fig::freight_class, step.price, i)});
+  }
+  out.learning = a.learning, out.unit_model = a.unit_model, out.holds_at_first = a.holds_at_first,
+  out.expedite_asked = a.expedite_asked;
+  out.has_freight = a.has_freight, out.freight_each = a.freight_each, out.freight_with_margin = a.freight_with_margin;
+  out.list_rounded = a.list_rounded, out.taxed = a.taxed;
+  return out;
+}
+
+template <class N>
 QuoteInputs<N> lift_quote(const QuoteInputs<Sourced>& a, const Lifting& by = {}) {
   QuoteInputs<N> out;
   for (std::uint32_t k = 0; k < cost_kinds; ++k) {
@@ -22,6 +46,7 @@ QuoteInputs<N> lift_quote(const QuoteInputs<Sourced>& a, const Lifting& by = {})
   out.overhead_added = a.overhead_added;
   out.has_minimum = a.has_minimum;
   out.digits = a.digits;
+  out.order = lift_order<N>(a.order, by);
   return out;
 }
 

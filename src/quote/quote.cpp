@@ -1,5 +1,7 @@
 #include "quote/quote.hpp"
 
+#include <algorithm>
+
 #include "estimate/gather_labour.hpp"
 #include "quote/lift.hpp"
 
@@ -29,6 +31,53 @@ std::vector<SetupRow> setup_rows(const RateBook& book, const Job& job, const std
   return rows;
 }
 
+void price_quantities(const Job& job, Quote& quote) {
+  quote.inputs = lift_quote<double>(quote.sourced);
+  quote.cost = cost_figures(quote.inputs);
+  quote.prices.clear();
+  for (const std::int64_t quantity : job.quantities) {
+    quote.prices.push_back(
+        {quantity, price_figures(quote.inputs, quote.cost, number<double>(static_cast<double>(quantity)), 0)});
+  }
+}
+
+/// Takes off what a weldment costs in a piece, by kind; its part of set-ups and other lot costs stays.
+void take_out(const Job& job, const Estimate& estimate, std::size_t weldment, QuoteInputs<Sourced>& in) {
+  const auto less = [&](CostKind kind, double money) {
+    Money<Sourced>& of = in.each[static_cast<std::size_t>(kind)];
+    of = {{of.si.value - money, summed}};
+  };
+  const Weldment& w = job.weldments[weldment];
+  const WeldmentFigures<double>& own = estimate.weldments[weldment];
+  Totals welding;
+  for (std::size_t j = 0; j < w.joint_count; ++j) welding += joint_totals(estimate.joints[w.first_joint + j]);
+  less(CostKind::labour, welding.labour.si + own.labour_cost.si);
+  less(CostKind::equipment, welding.equipment.si + own.equipment_cost.si);
+  less(CostKind::filler, welding.filler_cost.si);
+  less(CostKind::gas, welding.gas_cost.si);
+  less(CostKind::power, welding.power.si);
+  less(CostKind::wear, welding.wear.si);
+  less(CostKind::free_issue, own.free_issue_cost.si);
+  if (w.metal_by_mass) less(CostKind::base_metal, own.metal_cost.si);
+  for (const Bought& line : w.bought)
+    if (line.scaling == Scaling::each) less(cost_kind(line.kind), line.price.si.value * w.count.si.value);
+}
+
+PricedOption price_option(const RateBook& book, const Job& job, const Estimate& whole, const JobOption& option,
+                          std::vector<StationWork> work, Date date) {
+  PricedOption out{option.name, estimate(book, option.part), std::move(work), {}};
+  out.quote = make_quote(book, option.part, out.estimate, out.work, date);
+  for (const std::size_t w : option.leaves_out) take_out(job, whole, w, out.quote.sourced);
+  price_quantities(option.part, out.quote);
+  return out;
+}
+
+/// Lines that are not there yet, with the option's name before them.
+void add_new(const std::string& option, const std::vector<std::string>& lines, std::vector<std::string>& to) {
+  for (const std::string& line : lines)
+    if (std::find(to.begin(), to.end(), line) == to.end()) to.push_back("option " + option + ": " + line);
+}
+
 }  // namespace
 
 Quote make_quote(const RateBook& book, const Job& job, const Estimate& estimate, const std::vector<StationWork>& work,
@@ -38,17 +87,37 @@ Quote make_quote(const RateBook& book, const Job& job, const Estimate& estimate,
   quote.valid_until = plus_days(quote.date, book.prices.valid_days);
   quote.setups = setup_rows(book, job, work);
   for (const StationWork& at : work) quote.setup_time = quote.setup_time + at.sequence.change_total;
-  quote.inputs = lift_quote<double>(quote_inputs(book, job, estimate, quote.setups));
-  quote.cost = cost_figures(quote.inputs);
-  for (const std::int64_t quantity : job.quantities) {
-    quote.prices.push_back(
-        {quantity, price_figures(quote.inputs, quote.cost, number<double>(static_cast<double>(quantity)), 0)});
-  }
+  quote.sourced = quote_inputs(book, job, estimate, quote.setups);
+  price_quantities(job, quote);
   quote.assumptions = assumptions(book, job);
   quote.cautions = cautions(book, job);
   quote.findings = findings(book, job, estimate);
+  if (!job.of_option.empty()) return quote;  // cost and price are judged once, for the job
   for (Diagnostic& finding : price_findings(book, job, quote)) quote.findings.push_back(std::move(finding));
   return quote;
+}
+
+void price_options(const RateBook& book, const Job& job, const Estimate& estimate,
+                   std::vector<std::vector<StationWork>> work, Quote& quote) {
+  for (std::size_t i = 0; i < job.options.size(); ++i) {
+    const JobOption& option = job.options[i];
+    quote.options.push_back(price_option(book, job, estimate, option, std::move(work[i]), quote.date));
+    const Quote& priced = quote.options.back().quote;
+    add_new(option.name, priced.assumptions, quote.assumptions);
+    for (const std::string& caution : priced.cautions)
+      if (std::find(quote.cautions.begin(), quote.cautions.end(), caution) == quote.cautions.end())
+        quote.cautions.push_back(caution);
+    for (Diagnostic finding : priced.findings) {
+      finding.message = "option " + option.name + ": " + finding.message;
+      quote.findings.push_back(std::move(finding));
+    }
+  }
+  if (job.options.empty()) return;
+  quote.assumptions.emplace_back(
+      "Options: each is priced apart, as if it were made alone, with set-ups of its own from the stations' stated "
+      "state; "
+      "what it leaves out is credited at its cost of a piece. Minimum charge, freight, the price list's step and tax "
+      "are the order's and not in them.");
 }
 
 }  // namespace seambook

@@ -24,20 +24,36 @@ struct QuotePrice {
   PriceFigures<double> figures;
 };
 
+struct PricedOption;
+
 struct Quote {
   Date date;
   Date valid_until;
-  QuoteInputs<double> inputs;
+  QuoteInputs<Sourced> sourced;  // the inputs, each with its source
+  QuoteInputs<double> inputs;    // the same as plain numbers
   CostFigures<double> cost;
   std::vector<SetupRow> setups;    // those that take time
   Time<> setup_time;               // for a lot
   std::vector<QuotePrice> prices;  // parallel to Job::quantities
   std::vector<std::string> assumptions, cautions;
   std::vector<Diagnostic> findings;
-  std::optional<Doubt> doubt;  // absent where nobody asked: it takes a thousand estimates and more
+  std::vector<PricedOption> options;  // parallel to Job::options; none of them is in the prices above
+  std::optional<Doubt> doubt;         // absent where nobody asked: it takes a thousand estimates and more
+};
+
+/// An option as if it were made alone: with set-ups from the stations' stated state, and less what it leaves out.
+struct PricedOption {
+  std::string name;
+  Estimate estimate;
+  std::vector<StationWork> work;
+  Quote quote;  // without the minimum charge, freight, the price list's step and tax, which are the order's
 };
 
 Quote make_quote(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, Date date);
+/// Prices the options of a quoted job, `work` being each option's own, and adds what they assume, warn of and find.
+void price_options(const RateBook&, const Job&, const Estimate&, std::vector<std::vector<StationWork>> work, Quote&);
+/// The policy alone, of the rate book and what the job asks of it; costs are 0.
+QuoteInputs<Sourced> policy_inputs(const RateBook&, const Job&);
 /// The quote's inputs as they stand, each with its source: policy from the rate book, sums marked `summed`. What goes
 /// into the sums is multiplied as `by` says.
 QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, const std::vector<SetupRow>&,
@@ -46,6 +62,8 @@ QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, 
 std::vector<Diagnostic> price_findings(const RateBook&, const Job&, const Quote&);
 /// Cautions for the processes of a job: the usual hazards, and who has the last word. Never a claim of conformity.
 std::vector<std::string> cautions(const RateBook&, const Job&);
+/// What the price policy does to this job, in words: one sentence for each line of it.
+std::vector<std::string> policy_in_words(const RateBook&, const Job&);
 /// Rate-book entries with the basis they rest on, for every source the job used: `procedure CG-F5: assumption (invented
 /// shop)`.
 std::vector<std::string> assumptions(const RateBook&, const Job&);

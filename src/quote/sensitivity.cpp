@@ -18,6 +18,7 @@ Weights sweep_quote(const RateBook& book, QuoteInputs<Sourced> inputs, std::int6
                     Gradients& gradients) {
   Tape tape;
   inputs.has_minimum = false;  // where it binds nothing would move
+  inputs.order.list_rounded = false;
   const QuoteInputs<Traced> in = lift_quote<Traced>(inputs, &tape);
   const PriceFigures<Traced> price =
       price_figures(in, cost_figures(in), number<Traced>(static_cast<double>(quantity)), 0);
@@ -60,6 +61,7 @@ void sweep_weldment(const RateBook& book, const Job& job, const Weldment& weldme
   seed(seeds, figures.labour_cost.si, weight(weights.each, CostKind::labour));
   seed(seeds, figures.equipment_cost.si, weight(weights.each, CostKind::equipment));
   seed(seeds, figures.metal_cost.si, weight(weights.each, CostKind::base_metal));
+  seed(seeds, figures.free_issue_cost.si, weight(weights.each, CostKind::free_issue));
   add_gradients(gradients, book, tape, sweep(tape, seeds), "weldment " + weldment.name + ", ");
 }
 

@@ -126,6 +126,8 @@ constexpr auto weldment_own = std::to_array<Field<WeldmentText>>({
     or_zero(field<&WeldmentText::turns>("turns", "times it is turned over while it is welded: 1")),
     field<&WeldmentText::mass>("mass", "net mass of one: 18 kg"),
     field<&WeldmentText::free_issue>("free_issue", "whether the customer supplies the base metal: true or false"),
+    field<&WeldmentText::free_issue_value>("free_issue_value", "of what the customer supplies for one: 85 EUR"),
+    field<&WeldmentText::option>("option", "name of an option of the job, when it is part of that alone"),
     chosen_from(base_metal_ways, field<&WeldmentText::base_metal_by>(
                                      "base_metal_by", "mass: net mass over yield, times the rate book's price")),
     field<&WeldmentText::bought>("bought",
@@ -135,6 +137,20 @@ constexpr auto weldment_own = std::to_array<Field<WeldmentText>>({
                                  "a list of joints: {weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm}"),
 });
 constexpr auto weldment_table = joined(weldment_own, default_fields<&WeldmentText::defaults>());
+
+void read_freight(Reading& reading, Value value, const FieldInfo& info, JobText& job) {
+  JobFreightText freight{value.place(), value.kind() == Kind::scalar && value.text() == "by_mass", {}};
+  freight.own.place = value.place();
+  if (freight.by_mass || read_priced(reading, value, info, freight.own)) job.freight = std::move(freight);
+}
+
+constexpr auto option_table = std::to_array<Field<OptionText>>({
+    required(field<&OptionText::name>("name", "by which weldments name it: painted")),
+    field<&OptionText::text>("text", "what the customer gets, in words"),
+    field<&OptionText::bought>("bought", "as of the job: 60 EUR each, or a list"),
+    field<&OptionText::one_offs>("one_offs", "as of the job: {what: jig, time: 2 h, paid: once}, in a list"),
+    field<&OptionText::leaves_out>("leaves_out", "weldments of the job that are not made then: hinge, or a list"),
+});
 
 constexpr auto job_own = std::to_array<Field<JobText>>({
     {{.key = "format", .about = "the first key of every file: 1", .shape = Shape::count}, already_read},
@@ -151,10 +167,22 @@ constexpr auto job_own = std::to_array<Field<JobText>>({
     field<&JobText::quantities>("quantities", "to quote for: [1, 10, 50]"),
     field<&JobText::per_year>("per_year", "how often a year the order comes, for comparisons: 12"),
     field<&JobText::delivery>("delivery", "in words: ex works"),
-    field<&JobText::lead_time>("lead_time", "in words: 3 weeks from order"),
+    field<&JobText::lead_time>("lead_time", "in words, with what it counts from: 15 working days from order"),
+    field<&JobText::risk>("risk", "class of the rate book's contingencies: repeat"),
+    field<&JobText::expedite>("expedite", "whether haste is charged: true or false"),
+    field<&JobText::learning>("learning", "whether labour falls with the pieces, as the rate book says: true or false"),
+    {{.key = "freight",
+      .about = "by_mass, as the rate book says, or a price: 120 EUR per lot, 4 EUR each",
+      .shape = Shape::priced,
+      .dim = dim::money,
+      .may_be_zero = true},
+     read_freight},
+    field<&JobText::untaxed>("untaxed", "why no tax is added, in words: reverse charge"),
     field<&JobText::inclusions>("inclusions", "what the price includes, in words"),
     field<&JobText::exclusions>("exclusions", "what the price leaves out, in words"),
     field<&JobText::qualifications>("qualifications", "on what the price rests, in words"),
+    field<&JobText::assumptions>("assumptions", "what is taken for granted, for the customer to read, in words"),
+    field<&JobText::options>("options", "a list of what is priced apart: {name: painted, bought: 60 EUR each}"),
     field<&JobText::one_offs>("one_offs",
                               "work once or for each lot: {what: fixture, time: 6 h, paid: once}, in a list"),
     field<&JobText::bought>("bought", "for the job as a whole: 160 EUR once, or a list"),
@@ -187,6 +215,10 @@ std::span<const Field<JointText>> fields<JointText>() {
 template <>
 std::span<const Field<WeldmentText>> fields<WeldmentText>() {
   return weldment_table;
+}
+template <>
+std::span<const Field<OptionText>> fields<OptionText>() {
+  return option_table;
 }
 template <>
 std::span<const Field<JobText>> fields<JobText>() {

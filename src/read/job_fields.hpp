@@ -18,6 +18,8 @@ std::span<const Field<JointText>> fields<JointText>();
 template <>
 std::span<const Field<WeldmentText>> fields<WeldmentText>();
 template <>
+std::span<const Field<OptionText>> fields<OptionText>();
+template <>
 std::span<const Field<JobText>> fields<JobText>();
 
 }  // namespace seambook

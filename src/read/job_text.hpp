@@ -71,11 +71,29 @@ struct WeldmentText {
   std::optional<Whole> count, parts, turns;
   Maybe<dim::mass> mass;
   std::optional<Flag> free_issue;
+  Maybe<dim::money> free_issue_value;  // of one weldment's material, as the customer states it
+  std::optional<Word> option;          // it belongs to this option, not to the job itself
   std::optional<Word> base_metal_by;  // `mass`: net mass over yield times the rate book's price
   std::vector<BoughtText> bought;
   JointDefaults defaults;
   std::optional<Word> joints_from;  // a CSV file beside the job
   std::vector<JointText> joints;
+};
+
+/// What the customer may have beside or instead of the job itself: `{name: painted, bought: ..., one_offs: ...}`.
+struct OptionText {
+  Place place;
+  std::optional<Word> name, text;
+  std::vector<BoughtText> bought;
+  std::vector<OneOffText> one_offs;
+  std::vector<Word> leaves_out;  // weldments of the job itself
+};
+
+/// `by_mass`, by the rate book's classes, or a price: `120 EUR per lot`.
+struct JobFreightText {
+  Place place;
+  bool by_mass = false;
+  BoughtText own;
 };
 
 struct JobText {
@@ -88,7 +106,11 @@ struct JobText {
   JointDefaults defaults;
   std::vector<BoughtText> bought;  // for the job as a whole
   std::vector<OneOffText> one_offs;
-  std::vector<Word> inclusions, exclusions, qualifications;
+  std::vector<Word> inclusions, exclusions, qualifications, assumptions;
+  std::optional<Word> risk, untaxed;
+  std::optional<Flag> expedite, learning;
+  std::optional<JobFreightText> freight;
+  std::vector<OptionText> options;
   std::vector<WeldmentText> weldments;
 };
 

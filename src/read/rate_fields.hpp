@@ -23,6 +23,14 @@ std::span<const Field<RangesText>> fields<RangesText>();
 template <>
 std::span<const Field<PriceText>> fields<PriceText>();
 template <>
+std::span<const Field<RiskClassText>> fields<RiskClassText>();
+template <>
+std::span<const Field<LearningText>> fields<LearningText>();
+template <>
+std::span<const Field<FreightClassText>> fields<FreightClassText>();
+template <>
+std::span<const Field<FreightText>> fields<FreightText>();
+template <>
 std::span<const Field<ChecksText>> fields<ChecksText>();
 template <>
 std::span<const Field<RangeCheckText>> fields<RangeCheckText>();

@@ -64,20 +64,6 @@ constexpr auto ranges_own = std::to_array({
 });
 constexpr auto ranges_table = joined(ranges_own, evidence_fields<&RangesText::evidence>());
 
-constexpr auto price_own = std::to_array({
-    or_zero(field<&PriceText::contingency>("contingency", "share of the cost: 6 %")),
-    or_zero(field<&PriceText::margin>("margin", "share of the price: 18 %")),
-    or_zero(field<&PriceText::markup>("markup", "share of the cost, in place of the margin: 22 %")),
-    or_zero(field<&PriceText::minimum_charge>("minimum_charge", "least price of a quote: 120 EUR")),
-    or_zero(field<&PriceText::electricity>("electricity", "what the shop pays: 0.19 EUR/kWh")),
-    at_most(3650, field<&PriceText::valid_days>("valid_days", "for which a quote stands: 14")),
-    field<&PriceText::payment>("payment", "in words: 30 days net"),
-    field<&PriceText::delivery>("delivery", "in words: ex works"),
-    field<&PriceText::tax>("tax", "in words: prices are without value-added tax"),
-    field<&PriceText::finish>("finish", "of joints that name none: F0"),
-});
-constexpr auto price_table = joined(price_own, figure_evidence_fields<&PriceText::evidence>());
-
 }  // namespace
 
 template <>
@@ -107,10 +93,6 @@ std::span<const Field<OverheadText>> fields<OverheadText>() {
 template <>
 std::span<const Field<RangesText>> fields<RangesText>() {
   return ranges_table;
-}
-template <>
-std::span<const Field<PriceText>> fields<PriceText>() {
-  return price_table;
 }
 
 }  // namespace seambook

@@ -8,6 +8,7 @@ namespace seambook {
 namespace {
 
 constexpr std::string_view term_words[] = {"iso", "aws"};
+constexpr std::string_view paper_words[] = {"a4", "letter"};
 constexpr std::string_view labour_methods[] = {"elements", "operating_factor"};
 
 /// `format` and `units` are taken before anything else, by read_opening.
@@ -21,7 +22,11 @@ constexpr auto rate_table = std::to_array<Field<RateText>>({
     field<&RateText::currency>("currency", "ISO 4217 code: EUR"),
     chosen_from(term_words, field<&RateText::terms>("terms", "iso or aws: the words in what is printed")),
     field<&RateText::ranges>("ranges", "how far figures may lie off, by what they rest on: {assumption: 40 %, ...}"),
+    chosen_from(paper_words, field<&RateText::paper>("paper", "a4 or letter; by the terms when left out")),
     field<&RateText::prices>("prices", "margin, contingency, minimum charge and terms"),
+    field<&RateText::contingencies>("contingencies", "a list of contingencies by class of risk"),
+    field<&RateText::learning>("learning", "how the labour of a piece falls as pieces follow each other"),
+    field<&RateText::freight>("freight", "whether margin is taken on freight, and its price by mass"),
     field<&RateText::overhead>("overhead", "{in_rate: true} or {added: 35 %}"),
     field<&RateText::allowances>("allowances", "minutes that every weldment and joint pays"),
     field<&RateText::checks>("checks", "thresholds of the warnings"),

@@ -6,6 +6,7 @@
 #include "read/check_text.hpp"
 #include "read/consumables_text.hpp"
 #include "read/labour_text.hpp"
+#include "read/price_text.hpp"
 
 namespace seambook {
 
@@ -176,17 +177,6 @@ struct OverheadText {
   Evidence evidence;
 };
 
-struct PriceText {
-  Place place;
-  Maybe<dim::ratio> contingency, margin, markup;
-  Maybe<dim::money> minimum_charge;
-  Maybe<dim::money_per_energy> electricity;
-  std::optional<Whole> valid_days;
-  std::optional<Word> payment, delivery, tax;
-  std::optional<Word> finish;  // when a joint names none
-  Evidence evidence;
-};
-
 /// An investment that the comparison judges: what it costs at once and each year, and how sure that is.
 struct InvestmentLineText {
   Place place;
@@ -219,12 +209,16 @@ struct RateText {
   Place place;
   std::vector<std::uint32_t> files;  // all that were read, also those that gave nothing
   std::optional<Word> shop, currency, terms;
+  std::optional<Chosen> paper;          // a4, letter
   std::optional<Chosen> labour_method;  // elements, operating_factor
   std::vector<Word> factor_covers;
   std::optional<Word> factor_definition;
   std::optional<RangesText> ranges;
   std::optional<OverheadText> overhead;
   std::optional<PriceText> prices;
+  std::vector<RiskClassText> contingencies;
+  std::optional<LearningText> learning;
+  std::optional<FreightText> freight;
   std::optional<AllowancesText> allowances;
   std::optional<ChecksText> checks;
   std::vector<RangeCheckText> range_checks;

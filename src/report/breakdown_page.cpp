@@ -4,11 +4,12 @@
 
 #include "report/element_minutes.hpp"
 #include "report/piece_totals.hpp"
+#include "report/price_split.hpp"
 
 namespace seambook {
 namespace {
 
-struct At {
+struct BreakdownAt {
   enum Column : std::uint16_t {
     words,
     floor,
@@ -104,31 +105,38 @@ std::string bought_part(const JointRows& rows) {
 }
 
 void put_headings(Sheet& sheet, std::uint32_t row, const char* title, const RateBook& book, bool by_joint) {
-  put(sheet, row, At::words, title, Look::heading);
-  put(sheet, row, At::floor, "floor time (h)", Look::heading);
-  const std::pair<At::Column, const char*> moneys[] = {
-      {At::labour, "labour"}, {At::equipment, "equipment"}, {At::filler, "filler"},           {At::gas, "gas"},
-      {At::power, "power"},   {At::wear, "wear parts"},     {At::bought, "metal and bought"}, {At::cost, "cost"}};
+  put(sheet, row, BreakdownAt::words, title, Look::heading);
+  put(sheet, row, BreakdownAt::floor, "floor time (h)", Look::heading);
+  const std::pair<BreakdownAt::Column, const char*> moneys[] = {{BreakdownAt::labour, "labour"},
+                                                                {BreakdownAt::equipment, "equipment"},
+                                                                {BreakdownAt::filler, "filler"},
+                                                                {BreakdownAt::gas, "gas"},
+                                                                {BreakdownAt::power, "power"},
+                                                                {BreakdownAt::wear, "wear parts"},
+                                                                {BreakdownAt::bought, "metal and bought"},
+                                                                {BreakdownAt::cost, "cost"}};
   for (const auto& [column, words] : moneys)
-    if (!by_joint || column != At::bought)
+    if (!by_joint || column != BreakdownAt::bought)
       put(sheet, row, column, fmt::format("{} ({})", words, book.currency), Look::heading);
-  put(sheet, row, At::share, "of all", Look::heading);
+  put(sheet, row, BreakdownAt::share, "of all", Look::heading);
   if (by_joint)
-    put(sheet, row, At::per_length,
+    put(sheet, row, BreakdownAt::per_length,
         fmt::format("by weld length ({}/{})", book.currency, shown_in(book.terms, unit::m).unit.word), Look::heading);
 }
 
 /// Set-ups arise by lot only.
 std::uint16_t column_of(CostKind kind) {
-  constexpr std::array<std::uint16_t, cost_kinds> columns = {At::labour, At::labour, At::equipment, At::filler,
-                                                             At::gas,    At::power,  At::wear,      At::bought,
-                                                             At::bought, At::bought, At::bought};
+  constexpr std::array<std::uint16_t, cost_kinds> columns = {
+      BreakdownAt::labour, BreakdownAt::labour, BreakdownAt::equipment, BreakdownAt::filler,
+      BreakdownAt::gas,    BreakdownAt::power,  BreakdownAt::wear,      BreakdownAt::bought,
+      BreakdownAt::bought, BreakdownAt::bought, BreakdownAt::bought,    BreakdownAt::bought};
   return columns[static_cast<std::size_t>(kind)];
 }
 
 double bought_of(const PieceTotals& totals) {
   double sum = 0;
-  for (const CostKind kind : {CostKind::base_metal, CostKind::cutting, CostKind::outside, CostKind::other})
+  for (const CostKind kind :
+       {CostKind::base_metal, CostKind::cutting, CostKind::outside, CostKind::free_issue, CostKind::other})
     sum += totals.cost[static_cast<std::size_t>(kind)];
   return sum;
 }
@@ -141,31 +149,34 @@ void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages
   };
   const auto of = [&](CostKind kind) { return line.totals.cost[static_cast<std::size_t>(kind)]; };
   const auto joints = [&](const Figure& figure) { return together({joint_part(pages, figure, line.joints)}); };
-  put(sheet, row, At::words, line.words);
-  put_formula(sheet, row, At::floor,
+  put(sheet, row, BreakdownAt::words, line.words);
+  put_formula(sheet, row, BreakdownAt::floor,
               {fmt::format("({})/60", both(fig::floor, fig::weldment_floor)), line.totals.floor.si / unit::h.si}, 2);
-  put_formula(sheet, row, At::labour, {both(fig::labour_cost, fig::weldment_labour), of(CostKind::labour)}, 2);
-  put_formula(sheet, row, At::equipment, {both(fig::equipment_cost, fig::weldment_equipment), of(CostKind::equipment)},
-              2);
+  put_formula(sheet, row, BreakdownAt::labour, {both(fig::labour_cost, fig::weldment_labour), of(CostKind::labour)}, 2);
+  put_formula(sheet, row, BreakdownAt::equipment,
+              {both(fig::equipment_cost, fig::weldment_equipment), of(CostKind::equipment)}, 2);
   put_formula(
-      sheet, row, At::filler,
+      sheet, row, BreakdownAt::filler,
       {together({joint_part(pages, fig::filler_cost, line.joints), joint_part(pages, fig::flux_cost, line.joints)}),
        of(CostKind::filler)},
       2);
-  put_formula(sheet, row, At::gas, {joints(fig::gas_cost), of(CostKind::gas)}, 2);
-  put_formula(sheet, row, At::power, {joints(fig::power_cost), of(CostKind::power)}, 2);
-  put_formula(sheet, row, At::wear, {joints(fig::wear_cost), of(CostKind::wear)}, 2);
+  put_formula(sheet, row, BreakdownAt::gas, {joints(fig::gas_cost), of(CostKind::gas)}, 2);
+  put_formula(sheet, row, BreakdownAt::power, {joints(fig::power_cost), of(CostKind::power)}, 2);
+  put_formula(sheet, row, BreakdownAt::wear, {joints(fig::wear_cost), of(CostKind::wear)}, 2);
   if (line.weldment || line.bought.last >= line.bought.first)
-    put_formula(sheet, row, At::bought,
-                {together({weldment_part(pages, fig::metal_cost, line.weldment), bought_part(line.bought)}),
+    put_formula(sheet, row, BreakdownAt::bought,
+                {together({weldment_part(pages, fig::metal_cost, line.weldment),
+                           weldment_part(pages, fig::free_issue_cost, line.weldment), bought_part(line.bought)}),
                  bought_of(line.totals)},
                 2);
   const double cost = sum_of_kinds(line.totals.cost);
-  put_formula(sheet, row, At::cost,
-              {fmt::format("SUM({}:{})", cell_name(row, At::labour), cell_name(row, At::bought)), cost}, 2);
-  const std::string total = cell_name(total_row, At::cost, true);
-  put_formula(sheet, row, At::share,
-              {fmt::format("IF({0}>0,{1}/{0}*100,0)", total, cell_name(row, At::cost)), all > 0 ? cost / all * 100 : 0},
+  put_formula(
+      sheet, row, BreakdownAt::cost,
+      {fmt::format("SUM({}:{})", cell_name(row, BreakdownAt::labour), cell_name(row, BreakdownAt::bought)), cost}, 2);
+  const std::string total = cell_name(total_row, BreakdownAt::cost, true);
+  put_formula(sheet, row, BreakdownAt::share,
+              {fmt::format("IF({0}>0,{1}/{0}*100,0)", total, cell_name(row, BreakdownAt::cost)),
+               all > 0 ? cost / all * 100 : 0},
               1);
   sheet.cells.back().number_format = "0.0\" %\"";
 }
@@ -174,8 +185,8 @@ void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages
 void put_per_length(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages& pages, Terms terms) {
   const std::string length = joint_part(pages, fig::weld_length, line.joints);
   const double shown = line.totals.welding.weld_length.si / shown_in(terms, fig::weld_length).unit.si;
-  put_formula(sheet, row, At::per_length,
-              {fmt::format("IF({0}>0,{1}/{0},0)", length, cell_name(row, At::cost)),
+  put_formula(sheet, row, BreakdownAt::per_length,
+              {fmt::format("IF({0}>0,{1}/{0},0)", length, cell_name(row, BreakdownAt::cost)),
                shown > 0 ? sum_of_kinds(line.totals.cost) / shown : 0},
               2);
 }
@@ -185,20 +196,20 @@ std::uint32_t put_lines(Sheet& sheet, std::uint32_t row, const char* title, cons
                         const RateBook& book, const ShopPages& pages, bool by_joint) {
   put_headings(sheet, row, title, book, by_joint);
   const std::uint32_t first = row + 1, total = first + static_cast<std::uint32_t>(lines.size());
-  std::array<double, At::columns> sums{};
+  std::array<double, BreakdownAt::columns> sums{};
   double all = 0;
   for (const Line& line : lines) all += sum_of_kinds(line.totals.cost);
   for (const Line& line : lines) {
     put_line(sheet, ++row, line, pages, total, all);
     if (by_joint) put_per_length(sheet, row, line, pages, book.terms);
     const auto& cost = line.totals.cost;
-    sums[At::floor] += line.totals.floor.si / unit::h.si;
+    sums[BreakdownAt::floor] += line.totals.floor.si / unit::h.si;
     for (std::size_t k = 0; k < cost_kinds; ++k) sums[column_of(static_cast<CostKind>(k))] += cost[k];
-    sums[At::cost] += sum_of_kinds(cost);
+    sums[BreakdownAt::cost] += sum_of_kinds(cost);
   }
-  put(sheet, total, At::words, "together", Look::total);
-  for (std::uint16_t c = At::floor; c <= At::cost; ++c)
-    if (!by_joint || c != At::bought)
+  put(sheet, total, BreakdownAt::words, "together", Look::total);
+  for (std::uint16_t c = BreakdownAt::floor; c <= BreakdownAt::cost; ++c)
+    if (!by_joint || c != BreakdownAt::bought)
       put_formula(sheet, total, c, {fmt::format("SUM({}:{})", cell_name(first, c), cell_name(total - 1, c)), sums[c]},
                   2, Look::total);
   return total + 3;
@@ -207,13 +218,19 @@ std::uint32_t put_lines(Sheet& sheet, std::uint32_t row, const char* title, cons
 }  // namespace
 
 Sheet breakdown_page(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
-                     const ShopPages& pages) {
+                     const ShopPages& pages, const CostPage& cost) {
   Sheet sheet;
   sheet.name = breakdown_sheet;
   put_title(sheet, "Where cost and time of a piece come from",
             "For one piece: without what is paid by lot or once, and before overhead that is added to labour.");
-  std::uint32_t row =
-      put_lines(sheet, heading_row, "by weldment", weldment_lines(job, estimate, pages), book, pages, false);
+  const std::vector<Line> weldments = weldment_lines(job, estimate, pages);
+  std::uint32_t row = put_lines(sheet, heading_row, "by weldment", weldments, book, pages, false);
+  SplitLines split{heading_row + 1, BreakdownAt::cost, {}, {}};
+  for (const Line& line : weldments) {
+    split.costs.push_back(sum_of_kinds(line.totals.cost));
+    split.words.push_back(line.words);
+  }
+  row = put_price_split(sheet, row, book, quote, cost, split);
   row = put_element_minutes(sheet, row, book, estimate, piece_totals(job, estimate, quote).floor, pages);
   put_lines(sheet, row, "by joint", joint_lines(job, estimate, pages), book, pages, true);
   sheet.column_widths = {40, 11, 11, 12, 11, 11, 11, 11, 13, 12, 10, 13};

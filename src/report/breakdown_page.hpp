@@ -2,12 +2,12 @@
 // once, and overhead added to labour, are not in it.
 #pragma once
 
-#include "report/shop_pages.hpp"
+#include "report/cost_page.hpp"
 
 namespace seambook {
 
 inline constexpr const char* breakdown_sheet = "Breakdown";
 
-Sheet breakdown_page(const RateBook&, const Job&, const Estimate&, const Quote&, const ShopPages&);
+Sheet breakdown_page(const RateBook&, const Job&, const Estimate&, const Quote&, const ShopPages&, const CostPage&);
 
 }  // namespace seambook

@@ -62,6 +62,7 @@ Workbook compare_workbook(const RateBook& book, const Job& job, const Comparison
   Workbook workbook;
   workbook.title = fmt::format("Comparison {}", job.name);
   workbook.author = book.shop;
+  workbook.letter_paper = book.letter_paper;
   workbook.subject = job.title;
   workbook.year = date.year, workbook.month = date.month, workbook.day = date.day;
   if (book.investment) add_decision(book, job, comparison, ways, shared, workbook);

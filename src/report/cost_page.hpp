@@ -1,6 +1,8 @@
 // The cost page: costs by kind, the price of each quantity step by step, what the price hangs on.
 #pragma once
 
+#include <map>
+
 #include "report/shop_pages.hpp"
 
 namespace seambook {
@@ -19,9 +21,9 @@ struct CostPage {
   std::uint16_t first_quantity_column = 1;
   std::uint32_t quantity_row = 0, unit_price_row = 0, pieces_row = 0, one_off_row = 0, total_row = 0,
                 order_cost_row = 0, left_row = 0;
-  std::optional<std::uint32_t> supplement_row;
+  std::map<const Figure*, std::uint32_t> price_rows;  // of every figure of the price that this job has
 };
 
-CostPage cost_page(const RateBook&, const Job&, const Estimate&, const Quote&, const ShopPages&, const SharedCells&);
+CostPage cost_page(const RateBook&, const Job&, const Quote&, const ShopPages&, const SharedCells&);
 
 }  // namespace seambook

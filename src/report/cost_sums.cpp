@@ -31,6 +31,7 @@ CostSums cost_sums(const ShopPages& pages) {
   set(sums.each, CostKind::gas, {joint(fig::gas_cost)});
   set(sums.each, CostKind::power, {joint(fig::power_cost)});
   set(sums.each, CostKind::wear, {joint(fig::wear_cost)});
+  set(sums.each, CostKind::free_issue, {weldment(fig::free_issue_cost)});
   set(sums.lot, CostKind::labour, {job_work_labour(pages.work, false)});
   set(sums.once, CostKind::labour, {job_work_labour(pages.work, true)});
   set(sums.lot, CostKind::set_up, {setup_sum(pages, fig::change_labour)});

@@ -41,7 +41,7 @@ Json cost_json(const KindMoney& cost) {
   json["wear"] = kind(cost, CostKind::wear);
   json["base_metal"] = kind(cost, CostKind::base_metal);
   json["outside"] = kind(cost, CostKind::outside) + kind(cost, CostKind::cutting);
-  json["other"] = kind(cost, CostKind::other);
+  json["other"] = kind(cost, CostKind::free_issue) + kind(cost, CostKind::other);
   json["total"] = sum_of_kinds(cost);
   return json;
 }
@@ -173,7 +173,8 @@ Json totals_json(const RateBook& book, const Job& job, const Estimate& estimate,
   return json;
 }
 
-Json price_json(const QuotePrice& price) {
+/// Without a rate of tax nothing is said of it.
+Json price_json(const QuotePrice& price, bool taxed) {
   const PriceFigures<double>& figures = price.figures;
   Json json;
   json["quantity"] = price.quantity;
@@ -181,8 +182,31 @@ Json price_json(const QuotePrice& price) {
   json["unit_price"] = figures.unit_price.si;
   json["pieces"] = figures.pieces.si;
   json["one_offs"] = figures.one_offs.si;
+  json["expedite"] = figures.expedite.si;
+  json["freight"] = figures.freight.si;
   json["supplement"] = figures.supplement.si;
+  json["list_rounding"] = figures.list_rounding.si;
   json["total"] = figures.total.si;
+  if (taxed) {
+    json["tax"] = figures.tax.si;
+    json["total_with_tax"] = figures.total_with_tax.si;
+  }
+  json["cost"] = figures.cost.si;
+  json["left"] = figures.left.si;
+  return json;
+}
+
+/// An option: what it adds to the job's price, or takes off it, for each quantity.
+Json option_json(const Job& job, const JobOption& option, const Quote& quote) {
+  Json json;
+  json["name"] = option.name;
+  if (!option.text.empty()) json["text"] = option.text;
+  json["weldments"] = Json::array();
+  for (const Weldment& weldment : option.part.weldments) json["weldments"].push_back(weldment.name);
+  json["leaves_out"] = Json::array();
+  for (const std::size_t w : option.leaves_out) json["leaves_out"].push_back(job.weldments[w].name);
+  json["price"] = Json::array();
+  for (const QuotePrice& price : quote.prices) json["price"].push_back(price_json(price, false));
   return json;
 }
 
@@ -287,7 +311,10 @@ std::string estimate_json(const RateBook& book, const Job& job, const Estimate& 
   for (std::size_t w = 0; w < job.weldments.size(); ++w) json["weldments"].push_back(weldment_json(job, estimate, w));
   json["totals"] = totals_json(book, job, estimate, quote);
   json["price"] = Json::array();
-  for (const QuotePrice& price : quote.prices) json["price"].push_back(price_json(price));
+  for (const QuotePrice& price : quote.prices) json["price"].push_back(price_json(price, quote.inputs.order.taxed));
+  json["options"] = Json::array();
+  for (std::size_t i = 0; i < job.options.size(); ++i)
+    json["options"].push_back(option_json(job, job.options[i], quote.options[i].quote));
   if (quote.doubt) {
     json["doubt"] = doubt_json(*quote.doubt);
     json["drivers"] = Json::array();

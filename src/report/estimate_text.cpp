@@ -117,19 +117,42 @@ TextTable cost_table(const RateBook& book, const Quote& quote) {
 }  // namespace
 
 std::string price_text(const RateBook& book, const Quote& quote) {
+  struct Column {
+    std::string heading;
+    Money<> PriceFigures<double>::*figure;
+    bool shown;
+  };
+  using F = PriceFigures<double>;
+  const OrderTerms<double>& order = quote.inputs.order;
+  const Column columns[] = {{"cost of a piece", &F::unit_cost, true},
+                            {"unit price", &F::unit_price, true},
+                            {"pieces", &F::pieces, true},
+                            {"one-offs", &F::one_offs, true},
+                            {"expedite", &F::expedite, order.expedite_asked},
+                            {"to the minimum", &F::supplement, true},
+                            {"freight", &F::freight, order.has_freight},
+                            {"rounding", &F::list_rounding, order.list_rounded},
+                            {"total " + book.currency, &F::total, true},
+                            {"tax", &F::tax, order.taxed},
+                            {"with tax", &F::total_with_tax, order.taxed}};
   TextTable table;
-  table.headings = {"quantity",       "cost of a piece",       "unit price", "pieces", "one-offs",
-                    "to the minimum", "total " + book.currency};
+  table.headings = {"quantity"};
+  for (const Column& column : columns)
+    if (column.shown) table.headings.push_back(column.heading);
   table.right_aligned.assign(table.headings.size(), true);
   for (const QuotePrice& price : quote.prices) {
-    const PriceFigures<double>& f = price.figures;
     std::vector<std::string> row{std::to_string(price.quantity)};
-    for (const Money<>& money : {f.unit_cost, f.unit_price, f.pieces, f.one_offs, f.supplement, f.total}) {
-      row.push_back(figure(money.si, book.minor_digits));
-    }
+    for (const Column& column : columns)
+      if (column.shown) row.push_back(figure((price.figures.*column.figure).si, book.minor_digits));
     table.rows.push_back(std::move(row));
   }
-  return render(table);
+  std::string text = render(table);
+  for (const PricedOption& option : quote.options) {
+    text += "\noption ";
+    append_printable(text, option.name);
+    text += ", apart from the above\n" + price_text(book, option.quote);
+  }
+  return text;
 }
 
 std::string doubt_text(const RateBook& book, const Doubt& doubt) {

@@ -17,6 +17,7 @@ namespace {
 
 /// `rates/shop.yaml:40:13: allowances, personal (assumption: starting values)`, or the job's line alone.
 std::string origin_of(const ExplainedJob& e, SourceId id) {
+  if (id == worked_out) return "worked out over the pieces, one by one";
   if (id == summed) return "sum over joints, weldments, set-ups and bought lines";
   if (id >= first_job_source) return where(e.diagnostics, e.job.sources[id - first_job_source].place);
   const RateSource& source = e.book.sources[id];
@@ -48,8 +49,11 @@ std::string printable_line(std::string_view text) {
   return out + "\n";
 }
 
-/// Rows of the quote's inputs are kinds of cost.
+/// Rows of the quote's costs are their kinds.
 std::string kind_in_name(const Label& label) {
+  const Figure* figure = label.figure;
+  if (figure != &fig::kind_each && figure != &fig::kind_lot && figure != &fig::kind_once)
+    return std::to_string(label.row + 1);
   std::string word = cost_kind_words[label.row];
   std::replace(word.begin(), word.end(), ' ', '_');
   std::replace(word.begin(), word.end(), '-', '_');
@@ -132,7 +136,7 @@ std::string explain_price(const ExplainedJob& e) {
   WorkingWords words = words_for(e);
   words.row = kind_in_name;
   Tape tape;
-  const auto inputs = lift_quote<Traced>(quote_inputs(e.book, e.job, e.estimate, e.quote.setups), &tape);
+  const auto inputs = lift_quote<Traced>(e.quote.sourced, &tape);
   const CostFigures<Traced> cost = cost_figures(inputs);
   std::string out = "cost\n" + render(working(tape, words));
   for (const std::int64_t quantity : e.job.quantities) {

@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::uint32_t quantity_row = 2;
 constexpr std::uint16_t quantity_column = 1;
-struct At {
+struct OrderAt {
   enum Column : std::uint16_t {
     what,
     classification,
@@ -58,7 +58,7 @@ Formula used_of(const OrderSheet& at, const JointPages& pages, std::uint16_t nam
                 const Unit& unit, double si) {
   const double scale = shown_in(at.book.terms, figure).unit.si / unit.si;
   std::string text =
-      fmt::format("SUMPRODUCT(--({}={}),{})", materials_range(pages, named_in), cell_name(at.row + 1, At::what),
+      fmt::format("SUMPRODUCT(--({}={}),{})", materials_range(pages, named_in), cell_name(at.row + 1, OrderAt::what),
                   materials_range(pages, pages.table.columns.at(&figure).column));
   if (scale != 1) text += "*" + formula_number(scale);
   return {text, si / unit.si};
@@ -69,35 +69,37 @@ void put_item(OrderSheet& at, const Item& item) {
   Sheet& sheet = at.sheet;
   const int decimals = 2;
   const double piece = std::get<double>(item.piece.value), order = piece * at.quantity;
-  put(sheet, row, At::what, item.what, Look::wrapped);
-  put(sheet, row, At::classification, item.classification, Look::wrapped);
-  put(sheet, row, At::unit, item.unit.word);
-  put_formula(sheet, row, At::piece, item.piece, 3);
-  put_formula(sheet, row, At::order,
-              {fmt::format("{}*{}", cell_name(row, At::piece), cell_name(quantity_row, quantity_column, true)), order},
-              decimals);
+  put(sheet, row, OrderAt::what, item.what, Look::wrapped);
+  put(sheet, row, OrderAt::classification, item.classification, Look::wrapped);
+  put(sheet, row, OrderAt::unit, item.unit.word);
+  put_formula(sheet, row, OrderAt::piece, item.piece, 3);
+  put_formula(
+      sheet, row, OrderAt::order,
+      {fmt::format("{}*{}", cell_name(row, OrderAt::piece), cell_name(quantity_row, quantity_column, true)), order},
+      decimals);
   double to_order = order;
-  std::string text = cell_name(row, At::order);
+  std::string text = cell_name(row, OrderAt::order);
   if (item.pack) {
     const double packs = whole_up(order / *item.pack);
-    put_number(sheet, row, At::pack, *item.pack, decimals, Look::frozen);
-    put_formula(sheet, row, At::packs,
-                {fmt::format("ROUNDUP({}/{}*{},0)", cell_name(row, At::order), cell_name(row, At::pack),
+    put_number(sheet, row, OrderAt::pack, *item.pack, decimals, Look::frozen);
+    put_formula(sheet, row, OrderAt::packs,
+                {fmt::format("ROUNDUP({}/{}*{},0)", cell_name(row, OrderAt::order), cell_name(row, OrderAt::pack),
                              formula_number(1 - whole_tolerance)),
                  packs},
                 0);
     to_order = packs * *item.pack;
-    text = fmt::format("{}*{}", cell_name(row, At::packs), cell_name(row, At::pack));
+    text = fmt::format("{}*{}", cell_name(row, OrderAt::packs), cell_name(row, OrderAt::pack));
   }
-  put_formula(sheet, row, At::to_order, {text, to_order}, decimals);
+  put_formula(sheet, row, OrderAt::to_order, {text, to_order}, decimals);
   if (!item.price) return;
   const double scale = item.price->cell.scale * item.unit.si, price = item.price->si * item.unit.si;
   put_formula(
-      sheet, row, At::price,
+      sheet, row, OrderAt::price,
       {scale == 1 ? item.price->cell.text : fmt::format("{}*{}", item.price->cell.text, formula_number(scale)), price},
       4);
-  put_formula(sheet, row, At::money,
-              {fmt::format("{}*{}", cell_name(row, At::to_order), cell_name(row, At::price)), to_order * price}, 2);
+  put_formula(
+      sheet, row, OrderAt::money,
+      {fmt::format("{}*{}", cell_name(row, OrderAt::to_order), cell_name(row, OrderAt::price)), to_order * price}, 2);
   at.money += to_order * price;
 }
 
@@ -164,8 +166,8 @@ void put_bought(OrderSheet& at, const Job& job, const WeldmentPage& page) {
   std::uint32_t from = page.bought_first;
   const auto line = [&](const Bought& bought, double count) {
     const std::uint32_t row = ++at.row;
-    put(at.sheet, row, At::what, bought.what, Look::wrapped);
-    put(at.sheet, row, At::classification, "bought in");
+    put(at.sheet, row, OrderAt::what, bought.what, Look::wrapped);
+    put(at.sheet, row, OrderAt::classification, "bought in");
     const bool each = bought.scaling == Scaling::each;
     const std::uint16_t column = each                                 ? bought_column::each
                                  : bought.scaling == Scaling::per_lot ? bought_column::lot
@@ -173,7 +175,7 @@ void put_bought(OrderSheet& at, const Job& job, const WeldmentPage& page) {
     std::string text = fmt::format("{}!{}", weldments_sheet, cell_name(from++, column));
     if (each) text += "*" + cell_name(quantity_row, quantity_column, true);
     const double money = bought.price.si.value * (each ? count * at.quantity : 1);
-    put_formula(at.sheet, row, At::money, {text, money}, 2);
+    put_formula(at.sheet, row, OrderAt::money, {text, money}, 2);
     at.money += money;
   };
   for (const Weldment& weldment : job.weldments)
@@ -183,12 +185,12 @@ void put_bought(OrderSheet& at, const Job& job, const WeldmentPage& page) {
 
 void put_headings(OrderSheet& at) {
   const std::string money = fmt::format("money ({})", at.book.currency);
-  const std::array<std::string, At::columns> words = {
+  const std::array<std::string, OrderAt::columns> words = {
       "what",        "what it is",    "in",
       "for a piece", "for the order", "pack",
       "packs",       "to order",      fmt::format("price ({})", at.book.currency),
       money};
-  for (std::uint16_t c = 0; c < At::columns; ++c) put(at.sheet, heading_row, c, words[c], Look::heading);
+  for (std::uint16_t c = 0; c < OrderAt::columns; ++c) put(at.sheet, heading_row, c, words[c], Look::heading);
   at.sheet.column_widths = {34, 34, 6, 11, 12, 9, 8, 12, 12, 13};
   at.sheet.frozen_rows = heading_row + 1;
   at.sheet.repeat_rows = {heading_row, heading_row};
@@ -217,10 +219,11 @@ Sheet order_page(const RateBook& book, const Job& job, const Estimate& estimate,
               shared);
   put_metal(at, job, estimate, pages.weldments, shared);
   put_bought(at, job, pages.weldments);
-  put(sheet, at.row + 1, At::what, "together", Look::total);
-  put_formula(sheet, at.row + 1, At::money,
-              {fmt::format("SUM({}:{})", cell_name(at.first_row, At::money), cell_name(at.row, At::money)), at.money},
-              2, Look::total);
+  put(sheet, at.row + 1, OrderAt::what, "together", Look::total);
+  put_formula(
+      sheet, at.row + 1, OrderAt::money,
+      {fmt::format("SUM({}:{})", cell_name(at.first_row, OrderAt::money), cell_name(at.row, OrderAt::money)), at.money},
+      2, Look::total);
   return sheet;
 }
 

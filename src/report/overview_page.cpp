@@ -10,7 +10,7 @@ namespace seambook {
 namespace {
 
 constexpr std::uint32_t prices_heading = 4;
-struct At {
+struct OverviewAt {
   enum Column : std::uint16_t { quantity, unit_price, total, cost, left, share, floor, setups, columns };
 };
 constexpr std::size_t shown_drivers = 3;
@@ -68,32 +68,32 @@ void put_hours(Sheet& sheet, const HourRows& rows, const Hours& hours, const Sho
 void put_prices(Sheet& sheet, const RateBook& book, const Quote& quote, const CostPage& cost, const HourRows& rows,
                 const Hours& hours) {
   const auto money = [&](const char* words) { return fmt::format("{} ({})", words, book.currency); };
-  const std::array<std::string, At::columns> headings = {
+  const std::array<std::string, OverviewAt::columns> headings = {
       "quantity", money("unit price"),     money("total"), money("cost"), money("left over cost"),
       "of total", "floor and set-ups (h)", "set-ups (h)"};
-  for (std::uint16_t c = 0; c < At::columns; ++c) put(sheet, prices_heading, c, headings[c], Look::heading);
+  for (std::uint16_t c = 0; c < OverviewAt::columns; ++c) put(sheet, prices_heading, c, headings[c], Look::heading);
   for (std::uint32_t q = 0; q < quote.prices.size(); ++q) {
     const std::uint32_t row = prices_heading + 1 + q;
     const auto column = static_cast<std::uint16_t>(cost.first_quantity_column + q);
     const auto link = [&](std::uint32_t from) { return fmt::format("{}!{}", cost_sheet, cell_name(from, column)); };
     const PriceFigures<double>& f = quote.prices[q].figures;
     const double quantity = static_cast<double>(quote.prices[q].quantity);
-    put_formula(sheet, row, At::quantity, {link(cost.quantity_row), quantity}, 0);
-    put_formula(sheet, row, At::unit_price, {link(cost.unit_price_row), f.unit_price.si}, 2);
-    put_formula(sheet, row, At::total, {link(cost.total_row), f.total.si}, 2);
-    put_formula(sheet, row, At::cost, {link(cost.order_cost_row), f.cost.si}, 2);
-    put_formula(sheet, row, At::left, {link(cost.left_row), f.left.si}, 2);
-    const std::string total = cell_name(row, At::total), left = cell_name(row, At::left);
+    put_formula(sheet, row, OverviewAt::quantity, {link(cost.quantity_row), quantity}, 0);
+    put_formula(sheet, row, OverviewAt::unit_price, {link(cost.unit_price_row), f.unit_price.si}, 2);
+    put_formula(sheet, row, OverviewAt::total, {link(cost.total_row), f.total.si}, 2);
+    put_formula(sheet, row, OverviewAt::cost, {link(cost.order_cost_row), f.cost.si}, 2);
+    put_formula(sheet, row, OverviewAt::left, {link(cost.left_row), f.left.si}, 2);
+    const std::string total = cell_name(row, OverviewAt::total), left = cell_name(row, OverviewAt::left);
     put_formula(
-        sheet, row, At::share,
+        sheet, row, OverviewAt::share,
         {fmt::format("IF({0}>0,{1}/{0}*100,0)", total, left), f.total.si > 0 ? f.left.si / f.total.si * 100 : 0}, 1);
     sheet.cells.back().number_format = "0.0\" %\"";
-    put_formula(sheet, row, At::floor,
-                {fmt::format("{}*{}+{}+{}", cell_name(row, At::quantity), cell_name(rows.floor, 1, true),
+    put_formula(sheet, row, OverviewAt::floor,
+                {fmt::format("{}*{}+{}+{}", cell_name(row, OverviewAt::quantity), cell_name(rows.floor, 1, true),
                              cell_name(rows.setups, 1, true), cell_name(rows.work, 1, true)),
                  quantity * hours.floor + hours.setups + hours.work},
                 2);
-    put_formula(sheet, row, At::setups, {cell_name(rows.setups, 1, true), hours.setups}, 2);
+    put_formula(sheet, row, OverviewAt::setups, {cell_name(rows.setups, 1, true), hours.setups}, 2);
   }
 }
 
@@ -122,7 +122,8 @@ std::uint32_t put_reality(Sheet& sheet, const RateBook& book, const Estimate& es
   ratio(book.terms == Terms::aws ? "floor hours per 1000 lb" : "floor hours a tonne", floor + "*1000", mass_cell,
         hours.floor * 1000, mass, 1);
   ratio(fmt::format("unit price by net mass ({}/{})", book.currency, shown.word),
-        cell_name(prices_heading + 1, At::unit_price), mass_cell, quote.prices.front().figures.unit_price.si, mass, 2);
+        cell_name(prices_heading + 1, OverviewAt::unit_price), mass_cell, quote.prices.front().figures.unit_price.si,
+        mass, 2);
   return row + 2;
 }
 
@@ -148,7 +149,7 @@ void put_findings(Sheet& sheet, std::uint32_t row, const Quote& quote) {
   if (quote.findings.empty()) put(sheet, row + 1, 0, "nothing was found", Look::note);
   for (const Diagnostic& d : quote.findings) {
     ++row;
-    sheet.merges.push_back({row, 0, At::columns - 1});
+    sheet.merges.push_back({row, 0, OverviewAt::columns - 1});
     put(sheet, row, 0, d.message + (d.hint.empty() ? "" : "; " + d.hint), Look::warning);
   }
 }

@@ -30,6 +30,7 @@ PieceTotals weldment_totals(const Job& job, const Estimate& estimate, std::size_
   out.cost = welding_kinds(out.welding);
   of_kind(out.cost, CostKind::labour) += own.labour_cost.si;
   of_kind(out.cost, CostKind::equipment) += own.equipment_cost.si;
+  of_kind(out.cost, CostKind::free_issue) = own.free_issue_cost.si;
   if (w.metal_by_mass) of_kind(out.cost, CostKind::base_metal) = own.metal_cost.si;
   for (const Bought& line : w.bought) {
     if (line.scaling == Scaling::each)

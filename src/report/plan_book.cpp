@@ -126,6 +126,7 @@ Workbook plan_workbook(const RateBook& book, std::span<const Job> jobs, std::spa
   Workbook workbook;
   workbook.title = fmt::format("Order of work {}", iso(date));
   workbook.author = book.shop;
+  workbook.letter_paper = book.letter_paper;
   workbook.year = date.year, workbook.month = date.month, workbook.day = date.day;
   for (const StationWork& at : work) workbook.sheets.push_back(station_sheet(book, jobs, estimates, at, date));
   workbook.sheets.push_back(caution_sheet(book, jobs));

@@ -12,8 +12,9 @@ std::vector<const Figure*> weldment_columns(const RateBook& book, const Job& job
   std::vector<const Figure*> columns = {&fig::weldments, &fig::parts,     &fig::turns,
                                         &fig::mass,      &fig::parts_min, &fig::turns_min};
   std::array<bool, labour_kinds> taken{};
-  bool waits = false;
+  bool waits = false, valued = false;
   for (const Weldment& weldment : job.weldments) {
+    valued = valued || weldment.free_issue_value.si.source != no_source;
     for (const std::size_t i : weldment.elements) {
       const LabourElement& element = book.labour_elements[i];
       waits = waits || !element.attended;
@@ -25,6 +26,7 @@ std::vector<const Figure*> weldment_columns(const RateBook& book, const Job& job
   for (const Figure* figure :
        {&fig::weldment_floor, &fig::weldment_labour, &fig::weldment_equipment, &fig::weldment_mass, &fig::metal_cost})
     columns.push_back(figure);
+  if (valued) columns.insert(columns.end(), {&fig::free_issue_value, &fig::free_issue_cost});
   if (waits) columns.push_back(&fig::waiting_min);
   return columns;
 }
@@ -94,6 +96,13 @@ void put_bought(const Job& job, const std::string& currency, const SharedCells& 
 }  // namespace
 
 std::uint32_t weldment_row(std::size_t weldment) { return heading_row + 1 + static_cast<std::uint32_t>(weldment); }
+
+void add_weldment_counts(SharedCells& cells, const Job& job) {
+  for (std::size_t w = 0; w < job.weldments.size(); ++w) {
+    cells.cells[job.weldments[w].count.si.source] = {
+        fmt::format("{}!{}", weldments_sheet, cell_name(weldment_row(w), weldment_count_column, true)), 1};
+  }
+}
 
 WeldmentPage weldment_page(const RateBook& book, const Job& job, const SharedCells& shared) {
   WeldmentPage page;

@@ -23,6 +23,8 @@ inline constexpr std::uint16_t kind = 2, scaling = 3, price = 4, count = 5, each
 std::uint32_t weldment_row(std::size_t weldment);
 inline constexpr std::uint16_t weldment_count_column = 1;
 
+/// Counts stand on this page; joints see them as shared.
+void add_weldment_counts(SharedCells&, const Job&);
 WeldmentPage weldment_page(const RateBook&, const Job&, const SharedCells&);
 
 }  // namespace seambook

@@ -74,7 +74,8 @@ struct Weldment {
   std::size_t handling = 0;
   std::size_t base_metal = 0;
   bool metal_by_mass = false, free_issue = false;
-  std::vector<std::size_t> elements;  // of RateBook::labour_elements
+  Known<dim::money> free_issue_value;  // of one; absent: its handling is not charged
+  std::vector<std::size_t> elements;   // of RateBook::labour_elements
   std::vector<Bought> bought;
   std::size_t first_joint = 0, joint_count = 0;  // a run of Job::joints
 };
@@ -88,12 +89,17 @@ struct JobWork {
   std::size_t grade = 0;
 };
 
+struct JobOption;
+
 struct Job {
   std::string name, title, revision, customer, delivery, lead_time;
   std::vector<std::string> drawings, inclusions, exclusions, qualifications;
   std::optional<Date> date, due;
   std::vector<std::int64_t> quantities;  // at least one, ascending as given
   Known<dim::ratio> per_year;            // how often the order comes; absent: once
+  OrderPolicy order;
+  std::vector<JobOption> options;
+  std::string of_option;  // name of the option whose part of a job this is; empty: a job
   std::vector<Weldment> weldments;
   std::vector<Joint> joints;
   std::vector<Edge> after;  // joint indices: first before second
@@ -102,6 +108,15 @@ struct Job {
   std::vector<JobSource> sources;  // index is SourceId - first_job_source
   std::vector<std::string>
       assumptions;  // defaults taken, in words: `groove angle 60° from the rate book (common practice)`
+  std::vector<std::string> stated_assumptions;  // the author's own, for the customer
+};
+
+/// What is priced apart: a part with weldments, bought lines and work of its own, estimated as a job; its numbers are
+/// rows of the job's sources.
+struct JobOption {
+  std::string name, text;
+  Job part;
+  std::vector<std::size_t> leaves_out;  // weldments of the job
 };
 
 /// Resolves a job against the rate book. Nothing when the job has errors; they are in `diagnostics`.

@@ -37,6 +37,28 @@ void check_metal_by_mass(JobDraft& draft, const WeldmentText& text, const Weldme
     draft.diagnostics.error(place, fmt::format("the rate book has no yield for base metal {}", metal.name));
 }
 
+/// What the customer supplies may be valued: its handling is a share of that.
+void take_free_issue_value(JobDraft& draft, const WeldmentText& text, Weldment& weldment) {
+  if (!text.free_issue_value) {
+    if (weldment.free_issue && given(draft.book.prices.free_issue_handling))
+      assume(draft,
+             fmt::format("{}: the value of what the customer supplies is not stated: its handling is not charged",
+                         weldment.name));
+    return;
+  }
+  const Written<dim::money>& value = *text.free_issue_value;
+  if (value.currency != draft.book.currency)
+    draft.diagnostics.error(value.place, fmt::format("prices are in {}, not {}", draft.book.currency, value.currency),
+                            "the rate book states the currency");
+  if (!weldment.free_issue)
+    draft.diagnostics.error(value.place, "a value of free-issue material, but the customer supplies none",
+                            "add 'free_issue: true', or leave the value out");
+  if (!given(draft.book.prices.free_issue_handling))
+    draft.diagnostics.error(value.place, "the rate book does not say what handling of free-issue material costs",
+                            "add 'free_issue_handling' to its prices; 0 % when it is free");
+  weldment.free_issue_value = stated(draft, text.free_issue_value);
+}
+
 }  // namespace
 
 std::vector<Bought> resolve_bought(JobDraft& draft, const std::vector<BoughtText>& texts) {
@@ -52,19 +74,20 @@ std::vector<Bought> resolve_bought(JobDraft& draft, const std::vector<BoughtText
   return bought;
 }
 
-void resolve_metal_price(JobDraft& draft, const JobText& job, const WeldmentText& text, Weldment& weldment) {
+void resolve_metal_price(JobDraft& draft, const PartText& part, const WeldmentText& text, Weldment& weldment) {
   const std::vector<MetalWay> ways = metal_ways(text);
   weldment.free_issue = text.free_issue && text.free_issue->value;
   weldment.metal_by_mass = text.base_metal_by.has_value();
   if (ways.size() > 1) {
     draft.diagnostics.error(std::max(ways[0].place, ways[1].place),
                             fmt::format("base metal is {} and {}: choose one", ways[0].words, ways[1].words));
-  } else if (ways.empty() && std::none_of(job.bought.begin(), job.bought.end(), is_base_metal)) {
+  } else if (ways.empty() && std::none_of(part.bought.begin(), part.bought.end(), is_base_metal)) {
     refuse_lack(draft, text.place, "no base metal is priced",
                 "add a bought line (a price of 0 will do), 'free_issue: true', or 'base_metal_by: mass'");
   } else if (weldment.metal_by_mass) {
     check_metal_by_mass(draft, text, weldment);
   }
+  take_free_issue_value(draft, text, weldment);
 }
 
 }  // namespace seambook

@@ -19,6 +19,14 @@ struct JobDraft {
   double range = 0;         // of the numbers that are taken next; see RateSource
 };
 
+/// What stands of a job's text in the job itself, or in one of its options; all of it is looked at, not kept.
+struct PartText {
+  const JobText& job;  // heading and defaults
+  const std::vector<BoughtText>& bought;
+  const std::vector<OneOffText>& one_offs;
+  std::vector<const WeldmentText*> weldments;
+};
+
 /// What a joint may inherit from, nearest first: the joint, its weldment, the job.
 using DefaultLevels = std::array<const JointDefaults*, 3>;
 inline constexpr std::size_t joint_level = 0, nowhere_stated = 3;
@@ -102,15 +110,25 @@ void resolve_passes(JobDraft&, const JointText&, const DefaultLevels&, Joint&, b
 /// Appends the joints of a weldment. `weldment` is its index.
 void resolve_joints(JobDraft&, const WeldmentText&, const JointDefaults& of_job, std::size_t weldment);
 void resolve_precedence(JobDraft&, const WeldmentText&, const Weldment&);
-void resolve_weldment(JobDraft&, const JobText&, const WeldmentText&, Weldment&);
+void resolve_weldment(JobDraft&, const PartText&, const WeldmentText&, Weldment&);
 std::vector<Bought> resolve_bought(JobDraft&, const std::vector<BoughtText>&);
 /// Base metal must be priced in exactly one of the ways there are.
-void resolve_metal_price(JobDraft&, const JobText&, const WeldmentText&, Weldment&);
+void resolve_metal_price(JobDraft&, const PartText&, const WeldmentText&, Weldment&);
+/// What the job asks of the rate book's price policy; its weldments are known.
+void resolve_order_policy(JobDraft&, const PartText&);
+/// The job without what belongs to its options, then a part for each option.
+struct JobParts {
+  PartText own;
+  std::vector<PartText> options;  // parallel to JobText::options
+};
+JobParts parts_of(JobDraft&, const JobText&);
+/// What an option leaves out, as weldments of the job itself.
+std::vector<std::size_t> resolve_left_out(JobDraft&, const OptionText&, const Job&);
 /// `complete`: all is known of the joint by which the elements of its labour are chosen.
 void resolve_joint_labour(JobDraft&, const JointText&, const DefaultLevels&, bool complete, Joint&);
 void resolve_weldment_labour(JobDraft&, Weldment&);
 /// What the rate book and the job say of work for the job as a whole; its joints are known.
-void resolve_job_work(JobDraft&, const JobText&);
+void resolve_job_work(JobDraft&, const std::vector<OneOffText>&);
 /// Warns of work for which the rate book lists no welder.
 void check_welders(JobDraft&);
 

@@ -126,17 +126,18 @@ void resolve_weldment_labour(JobDraft& draft, Weldment& weldment) {
   });
 }
 
-void resolve_job_work(JobDraft& draft, const JobText& text) {
-  const double counts[] = {1, static_cast<double>(draft.job.drawings.size()),
+void resolve_job_work(JobDraft& draft, const std::vector<OneOffText>& one_offs) {
+  const bool whole_job = draft.job.of_option.empty();  // an option takes what its joints take
+  const double counts[] = {whole_job ? 1.0 : 0.0, static_cast<double>(draft.job.drawings.size()),
                            static_cast<double>(draft.job.joints.size())};
   for (const JobElement& element : draft.book.job_elements) {
     const double count = counts[static_cast<std::size_t>(element.per)];
     if (count > 0)
       draft.job.work.push_back({element.what, element.once, element.attended, count, element.time, element.grade});
-    else
+    else if (whole_job)
       assume(draft, fmt::format("{} is counted by drawing, but the job names none: it is not charged", element.what));
   }
-  for (const OneOffText& written : text.one_offs) {
+  for (const OneOffText& written : one_offs) {
     const bool once = !written.paid || written.paid->at == 0;
     std::size_t grade = 0;
     if (written.grade)

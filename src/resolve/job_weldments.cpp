@@ -47,8 +47,8 @@ void take_handling(JobDraft& draft, const WeldmentText& text, Weldment& weldment
 }
 
 /// The weldment's own base metal, for pricing by mass: as stated, else the first joint's.
-void take_weldment_metal(JobDraft& draft, const JobText& job, const WeldmentText& text, Weldment& weldment) {
-  const DefaultLevels levels{&text.defaults, &text.defaults, &job.defaults};
+void take_weldment_metal(JobDraft& draft, const JointDefaults& of_job, const WeldmentText& text, Weldment& weldment) {
+  const DefaultLevels levels{&text.defaults, &text.defaults, &of_job};
   if (const InheritedWord metal = inherited(levels, &JointDefaults::base_metal); metal.word != nullptr) {
     weldment.base_metal = draft.book.base_metals.size();  // refused already when it is not found
     if (!draft.refused.contains(metal.word->place))
@@ -60,7 +60,7 @@ void take_weldment_metal(JobDraft& draft, const JobText& job, const WeldmentText
 
 }  // namespace
 
-void resolve_weldment(JobDraft& draft, const JobText& job, const WeldmentText& text, Weldment& weldment) {
+void resolve_weldment(JobDraft& draft, const PartText& part, const WeldmentText& text, Weldment& weldment) {
   weldment.place = text.place;
   weldment.count = count_or_one(draft, text.count, text.place, "count");
   weldment.mass = stated(draft, text.mass);
@@ -69,7 +69,7 @@ void resolve_weldment(JobDraft& draft, const JobText& job, const WeldmentText& t
   else
     assume(draft, fmt::format("{}: parts are not stated: fit-up per part is not charged", weldment.name));
   weldment.first_joint = draft.job.joints.size();
-  resolve_joints(draft, text, job.defaults, draft.job.weldments.size());
+  resolve_joints(draft, text, part.job.defaults, draft.job.weldments.size());
   weldment.joint_count = draft.job.joints.size() - weldment.first_joint;
   if (text.joints.empty())
     refuse_lack(draft, text.place, "the weldment has no joints",
@@ -78,8 +78,8 @@ void resolve_weldment(JobDraft& draft, const JobText& job, const WeldmentText& t
   take_turns(draft, text, weldment);
   take_handling(draft, text, weldment);
   weldment.bought = resolve_bought(draft, text.bought);
-  take_weldment_metal(draft, job, text, weldment);
-  resolve_metal_price(draft, job, text, weldment);
+  take_weldment_metal(draft, part.job.defaults, text, weldment);
+  resolve_metal_price(draft, part, text, weldment);
   resolve_weldment_labour(draft, weldment);
 }
 

@@ -20,6 +20,10 @@ std::vector<Place> rate_entry_places(const RateText& text) {
   add_entry_place(places, text.ranges);
   add_entry_place(places, text.overhead);
   add_entry_place(places, text.prices);
+  add_entry_places(places, text.contingencies);
+  add_entry_place(places, text.learning);
+  add_entry_place(places, text.freight);
+  if (text.freight) add_entry_places(places, text.freight->by_mass);
   add_entry_place(places, text.allowances);
   add_entry_place(places, text.checks);
   add_entry_places(places, text.range_checks);
@@ -71,6 +75,7 @@ std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnos
   resolve_labour_elements(draft, text);
   resolve_job_elements(draft, text);
   resolve_prices(draft, text);
+  resolve_price_policy(draft, text);
   resolve_checks(draft, text);
   resolve_preparations(draft, text);
   resolve_procedures(draft, text);

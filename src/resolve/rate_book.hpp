@@ -11,6 +11,7 @@
 #include "resolve/checks.hpp"
 #include "resolve/consumables.hpp"
 #include "resolve/labour_book.hpp"
+#include "resolve/price_policy.hpp"
 #include "resolve/source.hpp"
 #include "resolve/weld_kinds.hpp"
 
@@ -148,17 +149,6 @@ struct Welder {
   std::vector<Qualification> qualifications;
 };
 
-/// Margin is a share of the price, mark-up a share of the cost; a book holds one of them.
-struct Prices {
-  Known<dim::ratio> contingency, margin, markup;
-  bool by_margin = true;
-  Known<dim::money> minimum_charge;  // absent when none
-  Known<dim::money_per_energy> electricity;
-  int valid_days = 30;
-  std::string payment, delivery, tax;
-  std::optional<std::size_t> finish;
-};
-
 /// An investment that brings a process: what it costs at once and each year.
 struct InvestmentLine {
   std::string what;
@@ -188,8 +178,12 @@ struct RateBook {
   int minor_digits = 2;  // of the currency (ISO 4217)
   Terms terms = Terms::iso;
   std::optional<RangesByBasis> ranges;              // absent: figures are in doubt only where an entry says how far
+  bool letter_paper = false;  // else A4
   std::optional<Known<dim::ratio>> overhead_added;  // absent: overhead is in the labour rate
   Prices prices;
+  std::vector<RiskClass> risk_classes;
+  std::optional<Learning> learning;  // absent: no job can ask for it
+  std::optional<Freight> freight;    // absent: no job can ask for it
   Allowances allowances;
   Checks checks;
   std::vector<RangeCheck> range_checks;

@@ -114,6 +114,8 @@ void resolve_pass_limits(RateDraft&, const RateText&);
 void resolve_gouging(RateDraft&, const RateText&);
 void resolve_finishes(RateDraft&, const RateText&);
 void resolve_prices(RateDraft&, const RateText&);
+/// Risk classes, learning, freight.
+void resolve_price_policy(RateDraft&, const RateText&);
 void resolve_checks(RateDraft&, const RateText&);
 void resolve_preparations(RateDraft&, const RateText&);
 void resolve_procedures(RateDraft&, const RateText&);

@@ -24,6 +24,7 @@ void resolve_markup_or_margin(RateEntry& entry, const PriceText& text, Prices& p
 void resolve_currency(RateDraft& draft, const RateText& text) {
   draft.book.shop = text_of(text.shop);
   draft.book.terms = text_of(text.terms) == "aws" ? Terms::aws : Terms::iso;
+  draft.book.letter_paper = text.paper ? text.paper->at == 1 : draft.book.terms == Terms::aws;
   if (!text.currency) {
     refuse_book_without(draft, text, "has no currency", "add for example 'currency: EUR'");
     return;

@@ -46,4 +46,7 @@ struct JobSource {
   std::string_view key;
 };
 
+/// The source of a number that the program worked out where no cell can: a rerun is needed to change it.
+inline constexpr SourceId worked_out = summed + 1;
+
 }  // namespace seambook

@@ -30,6 +30,16 @@ std::vector<RateFile> plain_rate_texts() {
   return files;
 }
 
+std::vector<RateFile> rates_without_policy() {
+  std::vector<RateFile> files = rate_texts();
+  std::erase_if(files, [](const RateFile& file) { return file.name == "prices.yaml"; });
+  for (RateFile& file : files) {
+    for (const std::string line : {"  expedite: 30 %\n", "  free_issue_handling: 5 %\n"})
+      if (const std::size_t at = file.text.find(line); at != std::string::npos) file.text.erase(at, line.size());
+  }
+  return files;
+}
+
 LoadedJob load_text(const std::string& text, const std::vector<RateFile>& rates) {
   LoadedJob loaded;
   std::vector<std::uint32_t> files;

@@ -26,6 +26,8 @@ struct RateFile {
 std::vector<RateFile> rate_texts(const std::string& folder = "rates");
 /// Those of rates/ without the files `with-...`: a shop without covered electrodes, cored wires and welding under flux.
 std::vector<RateFile> plain_rate_texts();
+/// The same without what jobs may ask of the price policy.
+std::vector<RateFile> rates_without_policy();
 /// A job given as text, against rates given as text.
 LoadedJob load_text(const std::string& text, const std::vector<RateFile>& rates = rate_texts());
 

@@ -1,11 +1,11 @@
 // Cost becomes money: what is printed adds up, whatever the costs and the policy.
-#include "quote/price.hpp"
-
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <cstring>
 #include <random>
+
+#include "quote/lift.hpp"
 
 using namespace seambook;
 
@@ -31,6 +31,22 @@ Money<> any_cost(Dice& dice) {
   return {dice.one_in(4) ? dice.whole(1, 99999) * 0.005 : dice.between(0, size)};
 }
 
+/// Every line of the policy on or off.
+OrderTerms<double> any_order(Dice& dice) {
+  OrderTerms<double> in;
+  in.learning = dice.one_in(2), in.unit_model = dice.one_in(3), in.holds_at_first = dice.one_in(2);
+  in.learning_rate = {dice.whole(70, 100) * 0.01};
+  in.learning_holds_at = {in.holds_at_first ? 1.0 : dice.whole(1, 40)};
+  in.expedite_asked = dice.one_in(2), in.expedite = {dice.whole(0, 60) * 0.01};
+  in.has_freight = dice.one_in(2), in.freight_each = dice.one_in(2), in.freight_with_margin = dice.one_in(2);
+  in.freight = any_cost(dice);
+  in.piece_mass = {dice.between(0, 300)};
+  if (dice.one_in(2)) in.freight_by_mass = {{{30}, any_cost(dice)}, {{400}, any_cost(dice)}, {{0}, any_cost(dice)}};
+  in.list_rounded = dice.one_in(2), in.list_step = {dice.one_in(2) ? 5.0 : 50.0};
+  in.taxed = dice.one_in(2), in.tax_rate = {dice.whole(0, 50) * 0.005};
+  return in;
+}
+
 QuoteInputs<double> any_inputs(Dice& dice) {
   QuoteInputs<double> in;
   for (std::size_t k = 0; k < cost_kinds; ++k) {
@@ -41,24 +57,41 @@ QuoteInputs<double> any_inputs(Dice& dice) {
   in.minimum_charge = {dice.whole(0, 40) * 50.0};
   in.by_margin = dice.one_in(2), in.overhead_added = dice.one_in(2), in.has_minimum = dice.one_in(2);
   in.digits = dice.one_in(5) ? 0 : 2;
+  in.order = any_order(dice);
   return in;
 }
 
-QuoteInputs<Traced> traced(const QuoteInputs<double>& in, Tape& tape) {
-  QuoteInputs<Traced> out;
+/// Each number with a source of its own, for the recording; what is 0 counts as not said.
+QuoteInputs<Sourced> sourced(const QuoteInputs<double>& in) {
+  QuoteInputs<Sourced> out;
   SourceId source = 0;
-  const auto up = [&]<Dim D>(Quantity<D> x, const Figure& figure) {
-    return lift<Traced>(Quantity<D, Sourced>{{x.si, x.si == 0 ? no_source : ++source}}, figure, 0, &tape);
-  };
-  for (std::size_t k = 0; k < cost_kinds; ++k) {
-    out.each[k] = up(in.each[k], fig::kind_each), out.lot[k] = up(in.lot[k], fig::kind_lot);
-    out.once[k] = up(in.once[k], fig::kind_once);
-  }
-  out.overhead = up(in.overhead, fig::overhead), out.contingency = up(in.contingency, fig::contingency);
-  out.margin = up(in.margin, fig::margin), out.markup = up(in.markup, fig::markup);
-  out.minimum_charge = up(in.minimum_charge, fig::minimum_charge);
+  const auto up = [&]<Dim D>(Quantity<D> x) { return Quantity<D, Sourced>{{x.si, x.si == 0 ? no_source : ++source}}; };
+  for (std::size_t k = 0; k < cost_kinds; ++k)
+    out.each[k] = up(in.each[k]), out.lot[k] = up(in.lot[k]), out.once[k] = up(in.once[k]);
+  out.overhead = up(in.overhead), out.contingency = up(in.contingency);
+  out.margin = up(in.margin), out.markup = up(in.markup), out.minimum_charge = up(in.minimum_charge);
   out.by_margin = in.by_margin, out.overhead_added = in.overhead_added, out.has_minimum = in.has_minimum;
   out.digits = in.digits;
+  const OrderTerms<double>& order = in.order;
+  out.order = {up(order.learning_rate),
+               up(order.learning_holds_at),
+               up(order.expedite),
+               up(order.tax_rate),
+               up(order.piece_mass),
+               up(order.freight),
+               up(order.list_step),
+               {},
+               order.learning,
+               order.unit_model,
+               order.holds_at_first,
+               order.expedite_asked,
+               order.has_freight,
+               order.freight_each,
+               order.freight_with_margin,
+               order.list_rounded,
+               order.taxed};
+  for (const FreightStep<double>& step : order.freight_by_mass)
+    out.order.freight_by_mass.push_back({up(step.up_to), up(step.price)});
   return out;
 }
 
@@ -67,8 +100,9 @@ std::int64_t printed(Money<> x, int digits) { return std::llround(round_decimal(
 
 template <class N>
 std::vector<N> numbers(const PriceFigures<N>& p) {
-  return {p.unit_cost.si,  p.exact_price.si, p.unit_price.si, p.pieces.si, p.one_offs.si,
-          p.supplement.si, p.total.si,       p.cost.si,       p.left.si};
+  return {p.unit_cost.si, p.exact_price.si,    p.unit_price.si, p.pieces.si,        p.one_offs.si,
+          p.expedite.si,  p.freight.si,        p.supplement.si, p.list_rounding.si, p.total.si,
+          p.tax.si,       p.total_with_tax.si, p.cost.si,       p.left.si};
 }
 
 bool same_bits(double a, double b) { return std::memcmp(&a, &b, sizeof a) == 0; }
@@ -98,10 +132,17 @@ TEST_CASE("printed lines add up to the printed total") {
     const auto cents = [&](Money<> x) { return printed(x, in.digits); };
     CHECK(same_bits(p.unit_price.si, round_decimal(p.exact_price.si, in.digits)));
     CHECK(cents(p.pieces) == cents(p.unit_price) * quantity);
-    CHECK(cents(p.total) == cents(p.pieces) + cents(p.one_offs) + cents(p.supplement));
+    CHECK(cents(p.total) == cents(p.pieces) + cents(p.one_offs) + cents(p.expedite) + cents(p.supplement) +
+                                cents(p.freight) + cents(p.list_rounding));
+    CHECK(cents(p.total_with_tax) == cents(p.total) + cents(p.tax));
     if (!in.has_minimum) CHECK(p.supplement.si == 0);
     if (in.has_minimum) CHECK(cents(p.total) >= cents(in.minimum_charge));
     CHECK(p.supplement.si >= 0);
+    const bool countable = p.total.si < 1e7;  // so many steps that one of them is not lost in the tolerance of counts
+    if (in.order.list_rounded && countable) CHECK(cents(p.total) % cents(in.order.list_step) == 0);
+    if (!in.order.list_rounded) CHECK(p.list_rounding.si == 0);
+    if (countable) CHECK(p.list_rounding.si >= 0);
+    if (!in.order.taxed) CHECK(p.tax.si == 0);
     // What is left is total less cost, and nothing is rounded in the cost.
     CHECK(p.left.si == p.total.si - p.cost.si);
   }
@@ -115,7 +156,7 @@ TEST_CASE("a quote traced gives the same bits as one of plain numbers") {
     const QuoteInputs<double> in = any_inputs(dice);
     const double quantity = dice.whole(1, 500);
     tape.clear();
-    const QuoteInputs<Traced> recorded = traced(in, tape);
+    const QuoteInputs<Traced> recorded = lift_quote<Traced>(sourced(in), &tape);
     const Ratio<Traced> pieces = lift<Traced>(Ratio<Sourced>{{quantity, 1}}, fig::quantity, 0, &tape);
     const std::vector<double> plain = numbers(priced(in, quantity));
     const std::vector<Traced> other = numbers(price_figures(recorded, cost_figures(recorded), pieces, 0));

@@ -25,11 +25,13 @@ def find_cell(sheets, place):
 
 
 def totals(sheets):
-    """Unit price and total of each quantity, off the customer's page."""
+    """Quantity, unit price, total and (where there is one) total with tax, off the customer's page."""
     cells = sheets["Quote"]
-    found = []
-    for reference, cell in cells.items():
-        letters, row = letters_and_row(reference)
-        if letters == "E" and isinstance(cell.value, float) and cell.formula:
-            found.append((cells[f"A{row}"].value, cells[f"B{row}"].value, cell.value))
+    headings = {str(cell.value): letters_and_row(reference) for reference, cell in cells.items()}
+    column = {words: at for heading, at in headings.items() for words in ("unit price", "total", "total with tax")
+              if heading.startswith(words + " (")}
+    found, row = [], column["unit price"][1] + 1
+    while f"A{row}" in cells and isinstance(cells[f"A{row}"].value, float):
+        found.append((cells[f"A{row}"].value, *(cells[f"{letters}{row}"].value for letters, _ in column.values())))
+        row += 1
     return sorted(found)

@@ -19,6 +19,16 @@ JOB = "jobs/bracket.yaml"
 SHOP = "rates/shop.yaml"
 MATERIALS = "rates/materials.yaml"
 CARBON = "rates/procedures-carbon.yaml"
+PRICES = "rates/prices.yaml"
+
+# The bracket and its book with every line of the price policy.
+EVERY_LINE = [
+    (JOB, "quantities: [1, 10, 50]", "quantities: [1, 12, 50]"),
+    (JOB, "job: bracket", "job: bracket\nexpedite: true\nlearning: true\nrisk: first_off\nfreight: by_mass"),
+    (JOB, "    bought: 38 EUR each\n", "    free_issue: true\n    free_issue_value: 64 EUR\n"),
+    (SHOP, "  margin: 18 %", "  margin: 18 %\n  list_rounding: 5 EUR\n  tax_rate: 19 %"),
+]
+OWN_FREIGHT = [(JOB, "job: bracket", "job: bracket\nfreight: 14 EUR each")]
 
 # name: (file, text there, text instead, (sheet, row's words, column's heading), new cell value)
 CHANGES = {
@@ -38,33 +48,65 @@ CHANGES = {
     "bought price": (JOB, "bought: 38 EUR each", "bought: 44.25 EUR each", ("Weldments", ("bracket", "base metal"), "price (EUR)"), 44.25),
 }
 
+# The same, on top of a policy.
+POLICY_CHANGES = {
+    "contingency of a class": (EVERY_LINE, PRICES, "contingency: 12 %", "contingency: 9 %",
+                               ("Rates", ("risk class first_off", "contingency"), "value"), 9),
+    "learning rate": (EVERY_LINE, PRICES, "rate: 92 %", "rate: 88 %", ("Rates", ("learning", "rate"), "value"), 88),
+    "premium for haste": (EVERY_LINE, SHOP, "expedite: 30 %", "expedite: 45 %", ("Rates", ("prices", "expedite"), "value"), 45),
+    "price of a freight": (EVERY_LINE, PRICES, "price: 95 EUR", "price: 131 EUR", ("Rates", ("freight", "price up to 250 kg"), "value"), 131),
+    "mass, into the next freight": (EVERY_LINE, JOB, "mass: 18 kg", "mass: 24 kg", ("Weldments", ("bracket",), "net mass (kg)"), 24),
+    "tax rate": (EVERY_LINE, SHOP, "tax_rate: 19 %", "tax_rate: 7 %", ("Rates", ("prices", "tax rate"), "value"), 7),
+    "step of the price list": (EVERY_LINE, SHOP, "list_rounding: 5 EUR", "list_rounding: 25 EUR",
+                               ("Rates", ("prices", "list rounding"), "value"), 25),
+    "share for free-issue material": (EVERY_LINE, SHOP, "free_issue_handling: 5 %", "free_issue_handling: 8 %",
+                                      ("Rates", ("prices", "free-issue handling"), "value"), 8),
+    "value of free-issue material": (EVERY_LINE, JOB, "free_issue_value: 64 EUR", "free_issue_value: 90 EUR",
+                                     ("Weldments", ("bracket",), "value of free-issue material (EUR)"), 90),
+    "freight of the job's own": (OWN_FREIGHT, JOB, "freight: 14 EUR each", "freight: 19.5 EUR each",
+                                 ("Cost", ("freight as stated (EUR)",), 1), 19.5),
+}
 
-def rerun(name, change):
-    file, old, new, _, _ = change
+
+def folder_with(name, replacements):
+    """Job and rate book in a folder of their own, with these replacements."""
     folder = FOLDER / name
     shutil.copytree(ROOT / "rates", folder / "rates")
     (folder / "jobs").mkdir()
     shutil.copy(ROOT / JOB, folder / JOB)
-    text = (folder / file).read_text()
-    assert text.count(old) == 1, f"{name}: '{old}' stands {text.count(old)} times in {file}"
-    (folder / file).write_text(text.replace(old, new))
+    for file, old, new in replacements:
+        text = (folder / file).read_text()
+        assert text.count(old) == 1, f"{name}: '{old}' stands {text.count(old)} times in {file}"
+        (folder / file).write_text(text.replace(old, new))
+    return folder
+
+
+def rerun(name, replacements):
+    folder = folder_with(name, replacements)
     done = subprocess.run([SEAMBOOK, "estimate", folder / JOB, "--json", "--date", "2026-05-04"], capture_output=True, text=True,
                           timeout=60, check=False)
     assert done.returncode == 0, done.stderr
     prices = json.loads(done.stdout)["jobs"][0]["price"]
-    return sorted((float(p["quantity"]), p["unit_price"], p["total"]) for p in prices)
+    return sorted((float(p["quantity"]), p["unit_price"], p["total"], *([p["total_with_tax"]] if "tax" in p else [])) for p in prices)
+
+
+def quoted(replacements, name):
+    folder = folder_with(name, replacements)
+    subprocess.run([SEAMBOOK, "quote", folder / JOB, "--out", folder / "out", "--date", "2026-05-04"], check=True, capture_output=True,
+                   timeout=60)
+    return folder / "out/bracket-quote.xlsx"
 
 
 class ChangedCells(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
-        subprocess.run([SEAMBOOK, "quote", ROOT / JOB, "--rates", ROOT / "rates", "--out", FOLDER / "out", "--date", "2026-05-04"],
-                       check=True, capture_output=True, timeout=60)
-        book = FOLDER / "out/bracket-quote.xlsx"
-        sheets = read_cells(book)
-        cls.original = totals(sheets)
-        spoiled = []
-        for number, change in enumerate(CHANGES.values()):
+        cls.cases = {name: ([], *change) for name, change in CHANGES.items()} | POLICY_CHANGES
+        books, spoiled = {}, []
+        cls.originals = []
+        for number, (base, *change) in enumerate(cls.cases.values()):
+            book = books.setdefault(str(base), quoted(base, f"base-{number}") if str(base) not in books else None)
+            sheets = read_cells(book)
+            cls.originals.append(totals(sheets))
             sheet, reference = find_cell(sheets, change[3])
             assert not sheets[sheet][reference].formula, f"{sheet}!{reference} is a formula"
             edited, path = FOLDER / f"edited-{number}.xlsx", FOLDER / f"spoiled-{number}.xlsx"
@@ -78,12 +120,13 @@ class ChangedCells(unittest.TestCase):
         shutil.rmtree(FOLDER)
 
     def test_sheet_and_rerun_agree(self):
-        for (name, change), sheets in zip(CHANGES.items(), self.results):
+        for (name, (base, file, old, new, *_)), sheets, original in zip(self.cases.items(), self.results, self.originals):
             with self.subTest(name):
-                changed, again = totals(sheets), rerun(name, change)
+                changed, again = totals(sheets), rerun(name, [*base, (file, old, new)])
                 self.assertEqual(len(changed), len(again))
-                self.assertNotEqual(changed, self.original)
+                self.assertNotEqual(changed, original)
                 for mine, fresh in zip(changed, again):
+                    self.assertEqual(len(mine), len(fresh))
                     for a, b in zip(mine, fresh):
                         self.assertAlmostEqual(a, b, places=6)
 

@@ -1,6 +1,7 @@
 """The quotes of the example jobs, and of variations of one: every formula cell recalculated by the office suite (with its
 stored results spoiled first) shows what the program wrote. Called with the seambook executable and the source root."""
 import re
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -53,6 +54,21 @@ VARIATIONS = {
                       "passes: [{procedure: CG-F3}, {procedure: CG-F4, count: 2}]}",
 }
 
+# Lines of a job, and replacements in the rate book: every line of the price policy on, in both ways there are.
+EVERY_LINE = "expedite: true\nlearning: true\nrisk: first_off\n"
+SUPPLIED = ("    bought: 38 EUR each\n", "    free_issue: true\n    free_issue_value: 64 EUR\n")
+POLICIES = {
+    "every-line": (EVERY_LINE + "freight: by_mass\n", [("shop.yaml", "  margin: 18 %", "  margin: 18 %\n  list_rounding: 5 EUR\n  tax_rate: 19 %"),
+                                                      ("prices.yaml", "  rate: 92 %", "  rate: 92 %\n  holds_at: 5")]),
+    "other-ways": (EVERY_LINE + "freight: 12 EUR each\n",
+                   [("shop.yaml", "  margin: 18 %", "  markup: 22 %\n  list_rounding: 0.05 EUR\n  tax_rate: 7.7 %"),
+                    ("shop.yaml", "in_rate: true", "added: 60 %"),
+                    ("prices.yaml", "model: cumulative_average", "model: unit"), ("prices.yaml", "with_margin: false", "with_margin: true")]),
+    "options": (EVERY_LINE + "options:\n  - {name: painted, bought: {what: paint, kind: outside, price: 9 EUR each}, one_offs: "
+                "[{what: mask, time: 1 h, price: 5 EUR}]}\n  - {name: bare, leaves_out: bracket}\n", []),
+    "untaxed": ("untaxed: reverse charge\nfreight: 80 EUR per lot\n", [("shop.yaml", "  margin: 18 %", "  margin: 18 %\n  tax_rate: 19 %")]),
+}
+
 
 def run(*words):
     done = subprocess.run([SEAMBOOK, *map(str, words)], capture_output=True, text=True, timeout=120, check=False)
@@ -72,6 +88,21 @@ def varied_jobs():
     return paths
 
 
+def policy_books(out):
+    """Quotes of the bracket, one for each policy, each with a rate book of its own."""
+    text = (ROOT / "jobs/bracket.yaml").read_text().replace(*SUPPLIED)
+    for name, (lines, replacements) in POLICIES.items():
+        folder = Path(FOLDER.name, name)
+        shutil.copytree(ROOT / "rates", folder / "rates")
+        for file, old, new in replacements:
+            rates = (folder / "rates" / file).read_text()
+            assert rates.count(old) == 1, (file, old)
+            (folder / "rates" / file).write_text(rates.replace(old, new))
+        (folder / "job.yaml").write_text(text.replace("job: bracket", f"job: bracket-{name}").replace("drawing:", lines + "drawing:"))
+        run("quote", folder / "job.yaml", "--out", out, "--date", "2026-05-04")
+    return sorted(out.glob("*.xlsx"))
+
+
 class Quotes(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
@@ -83,7 +114,8 @@ class Quotes(unittest.TestCase):
         shops = sorted((ROOT / "jobs").glob("*/*.yaml"))  # each beside its own rates
         run("quote", *shops, "--out", cls.out / "shops", "--date", "2026-05-04")
         cls.books += sorted((cls.out / "shops").glob("*.xlsx"))
-        assert len(cls.books) == len(jobs) + len(VARIATIONS) + len(shops) and shops
+        cls.books += policy_books(cls.out / "policies")
+        assert len(cls.books) == len(jobs) + len(VARIATIONS) + len(shops) + len(POLICIES) and shops
 
     def test_recalculated_cells_agree(self):
         self.assertEqual(recalc.compare(self.books, second=recalc.second_engine() is not None), 0)

@@ -19,7 +19,8 @@ ResolvedBook book_with(const std::string& file_name, const std::string& from, co
   ResolvedBook resolved;
   std::vector<std::uint32_t> files;
   for (const char* name :
-       {"materials.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml", "stations.yaml"}) {
+       {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml",
+        "stations.yaml"}) {
     std::string text = test::file_text(std::string(SEAMBOOK_ROOT "/rates/") + name);
     if (name == file_name) {
       const std::size_t at = text.find(from);
@@ -66,6 +67,17 @@ const Refusal refusals[] = {
      "margin and markup are both given: choose one"},
     {"shop.yaml", "  margin: 18 %\n", "", "contingency", "prices has no margin or markup"},
     {"shop.yaml", "margin: 18 %", "margin: 95 %", "95 %", "margin is 95 %"},
+    {"shop.yaml", "  tax: prices are without value-added tax\n", "  tax_rate: 19 %\n", "19 %",
+     "a tax rate without a word for the tax"},
+    {"shop.yaml", "margin: 18 %", "margin: 18 %\n  list_rounding: 0.125 EUR", "0.125 EUR",
+     "totals cannot be raised to a multiple of that"},
+    {"prices.yaml", "rate: 92 %", "rate: 40 %", "40 %", "rate is 40 %"},
+    {"prices.yaml", "rate: 92 %", "rate: 108 %", "108 %", "rate is 108 %"},
+    {"prices.yaml", "{risk: normal,", "{risk: repeat,", "repeat", "risk class 'repeat' is given twice"},
+    {"prices.yaml", "up_to: 250 kg", "up_to: 25 kg", "25 kg", "freight does not rise: the one before reaches further"},
+    {"prices.yaml", "{up_to: 250 kg, ", "{", "{price: 95", "freight without 'up_to' takes any mass, but more follow"},
+    {"prices.yaml", "{price: 620 EUR}", "{up_to: 9 t, price: 620 EUR}", "9 t", "the last freight must take any mass"},
+    {"prices.yaml", "price: 24 EUR", "price: 24 USD", "24 USD", "the rate book's currency is EUR, not USD"},
     {"shop.yaml", "  electricity: 0.19 EUR/kWh\n", "", "margin", "prices has no electricity"},
     {"shop.yaml", "finish: F0", "finish: F7", "F7", "unknown finish 'F7'"},
     {"shop.yaml", "in_rate: true", "in_rate: true\n  added: 35 %", "35 %",
@@ -202,7 +214,8 @@ TEST_CASE("the currency decides the digits of money") {
     Diagnostics diagnostics;
     std::vector<std::uint32_t> files;
     for (const auto& name :
-         {"materials.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml", "stations.yaml"}) {
+         {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml",
+        "stations.yaml"}) {
       std::string text = test::file_text(std::string(SEAMBOOK_ROOT "/rates/") + name);
       for (std::size_t at = text.find("EUR"); at != text.npos; at = text.find("EUR", at + 1)) text.replace(at, 3, code);
       files.push_back(diagnostics.add_file(name, text));
@@ -235,7 +248,8 @@ TEST_CASE("faults of a job do not spoil the rate book and lost sections are not 
   diagnostics.error({job, 1, 1}, "a fault of the job");
   std::vector<std::uint32_t> files;
   for (const char* name :
-       {"materials.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml", "stations.yaml"})
+       {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml",
+        "stations.yaml"})
     files.push_back(diagnostics.add_file(name, test::file_text(std::string(SEAMBOOK_ROOT "/rates/") + name)));
   CHECK(resolve_rates(read_rates(files, diagnostics), diagnostics));
 
