@@ -73,7 +73,7 @@ struct WeldmentText {
   std::optional<Flag> free_issue;
   Maybe<dim::money> free_issue_value;  // of one weldment's material, as the customer states it
   std::optional<Word> option;          // it belongs to this option, not to the job itself
-  std::optional<Word> base_metal_by;  // `mass`: net mass over yield times the rate book's price
+  std::optional<Word> base_metal_by;   // `mass`: net mass over yield times the rate book's price
   std::vector<BoughtText> bought;
   JointDefaults defaults;
   std::optional<Word> joints_from;  // a CSV file beside the job

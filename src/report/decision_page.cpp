@@ -7,8 +7,8 @@
 namespace seambook {
 namespace {
 
-constexpr std::array yearly_figures = {&fig::capital,    &fig::depreciation,  &fig::interest_year, &fig::running_year,
-                                       &fig::fixed_year, &fig::all_suited,    &fig::all_worth,     &fig::left_year,
+constexpr std::array yearly_figures = {&fig::capital,    &fig::depreciation,    &fig::interest_year, &fig::running_year,
+                                       &fig::fixed_year, &fig::all_suited,      &fig::all_worth,     &fig::left_year,
                                        &fig::cash_year,  &fig::learning_effect, &fig::present_value};
 constexpr std::uint32_t verdict_row = 2, words_row = 3, orders_row = 5, pieces_row = 6, pieces_year_row = 7,
                         table_row = 9;

@@ -8,6 +8,7 @@
 #include "estimate/element_sums.hpp"
 #include "estimate/gather_labour.hpp"
 #include "report/cells.hpp"
+#include "report/doubt_json.hpp"
 #include "report/material_totals.hpp"
 #include "report/piece_totals.hpp"
 
@@ -210,79 +211,6 @@ Json option_json(const Job& job, const JobOption& option, const Quote& quote) {
   return json;
 }
 
-Json percentiles_json(const Percentiles& p) { return {{"p10", p.p10}, {"p50", p.p50}, {"p80", p.p80}, {"p90", p.p90}}; }
-
-/// How far the total of the first quantity may lie off.
-Json doubt_json(const Doubt& doubt) {
-  Json json;
-  json["quantity"] = doubt.quantity;
-  json["ranges_stated"] = doubt.ranges_stated;
-  json["inputs"] = doubt.inputs;
-  json["samples"] = doubt.samples;
-  json["total"] = doubt.total.si;
-  json["cost"] = doubt.cost.si;
-  if (doubt.samples == 0) return json;
-  json["totals"] = percentiles_json(doubt.totals);
-  json["costs"] = percentiles_json(doubt.costs);
-  json["contingency_p80_percent"] = in_unit(doubt.contingency_p80.si, unit::percent);
-  json["contingency_p90_percent"] = in_unit(doubt.contingency_p90.si, unit::percent);
-  json["histogram"] = {{"from", doubt.bars_from.si}, {"width", doubt.bar_width.si}, {"samples", doubt.bars}};
-  return json;
-}
-
-Json driver_json(const RateBook& book, const DoubtDriver& driver) {
-  Json json;
-  json["input"] = driver.words;
-  json["unit"] = unit_word(driver.unit, book.currency);
-  json["low"] = in_unit(driver.low, driver.unit);
-  json["quoted"] = in_unit(driver.quoted, driver.unit);
-  json["high"] = in_unit(driver.high, driver.unit);
-  json["total_low"] = driver.total_low.si;
-  json["total_high"] = driver.total_high.si;
-  json["basis"] = driver.basis;
-  return json;
-}
-
-Json texts_json(const std::vector<NamedText>& files) {
-  Json json = Json::array();
-  for (const NamedText& file : files) json.push_back({{"name", file.name}, {"text", file.text}});
-  return json;
-}
-
-Json inputs_json(const WrittenInputs& inputs) {
-  Json json;
-  json["job"] = {{"name", inputs.job.name}, {"text", inputs.job.text}};
-  json["takeoffs"] = texts_json(inputs.takeoffs);
-  json["rates"] = texts_json(inputs.rates);
-  return json;
-}
-
-Json changes_json(const Changes& changes) {
-  Json json;
-  json["past"] = {{"date", iso(changes.past_date)},
-                  {"version", changes.past_version},
-                  {"quantity", changes.past_quantity},
-                  {"total", changes.past_total.si}};
-  json["quantity"] = changes.quantity;
-  json["total"] = changes.total.si;
-  json["causes"] = Json::array();
-  for (const CauseAmount& amount : changes.amounts) {
-    Json causes = Json::array();
-    for (const Cause cause : amount.causes) causes.push_back(cause_words[static_cast<std::size_t>(cause)]);
-    json["causes"].push_back({{"causes", causes}, {"amount", amount.amount.si}});
-  }
-  json["items"] = Json::array();
-  for (const ChangedItem& item : changes.items)
-    json["items"].push_back({{"cause", cause_words[static_cast<std::size_t>(item.cause)]},
-                             {"of", item.of},
-                             {"figure", item.what},
-                             {"before", item.before.empty() ? Json(nullptr) : Json(item.before)},
-                             {"now", item.after.empty() ? Json(nullptr) : Json(item.after)}});
-  json["items_left_out"] = changes.items_left_out;
-  json["notes"] = changes.notes;
-  return json;
-}
-
 Json heading_json(const Job& job, const ReportedJob& reported) {
   Json json;
   json["job"] = job.name;
@@ -316,12 +244,11 @@ std::string estimate_json(const RateBook& book, const Job& job, const Estimate& 
   for (std::size_t i = 0; i < job.options.size(); ++i)
     json["options"].push_back(option_json(job, job.options[i], quote.options[i].quote));
   if (quote.doubt) {
-    json["doubt"] = doubt_json(*quote.doubt);
-    json["drivers"] = Json::array();
-    for (const DoubtDriver& driver : quote.doubt->drivers) json["drivers"].push_back(driver_json(book, driver));
+    json["doubt"] = Json::parse(doubt_json(*quote.doubt));
+    json["drivers"] = Json::parse(drivers_json(book, *quote.doubt));
   }
-  if (changes != nullptr) json["changes"] = changes_json(*changes);
-  if (reported.inputs) json["inputs"] = inputs_json(*reported.inputs);
+  if (changes != nullptr) json["changes"] = Json::parse(changes_json(*changes));
+  if (reported.inputs) json["inputs"] = Json::parse(inputs_json(*reported.inputs));
   return text_of(json);
 }
 

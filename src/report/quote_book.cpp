@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cassert>
 
 #include "report/breakdown_page.hpp"
 #include "report/changes_page.hpp"
@@ -33,6 +34,7 @@ std::vector<SourceId> all_sources(const RateBook& book, const Job& job, const Qu
 
 Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& estimate,
                         const std::vector<StationWork>& work, const Quote& quote, const Changes* changes) {
+  assert(quote.options.size() == job.options.size());
   const std::vector<SourceId> used = all_sources(book, job, quote);
   const SharedCells rates = rate_cells(book, used);
   SharedCells shared = rates;

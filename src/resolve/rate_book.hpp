@@ -178,7 +178,7 @@ struct RateBook {
   int minor_digits = 2;  // of the currency (ISO 4217)
   Terms terms = Terms::iso;
   std::optional<RangesByBasis> ranges;              // absent: figures are in doubt only where an entry says how far
-  bool letter_paper = false;  // else A4
+  bool letter_paper = false;                        // else A4
   std::optional<Known<dim::ratio>> overhead_added;  // absent: overhead is in the labour rate
   Prices prices;
   std::vector<RiskClass> risk_classes;

@@ -58,7 +58,14 @@ TEST_CASE("the pages for the shop foot with the quote") {
     const Estimate estimated = estimate(book, job);
     const auto work = sequence_jobs(book, std::span(&job, 1), loaded.diagnostics);
     REQUIRE(work.has_value());
-    const Quote quote = make_quote(book, job, estimated, *work, {2026, 5, 4});
+    Quote quote = make_quote(book, job, estimated, *work, {2026, 5, 4});
+    std::vector<std::vector<StationWork>> option_work;
+    for (const JobOption& option : job.options) {
+      auto own = sequence_jobs(book, std::span(&option.part, 1), loaded.diagnostics);
+      REQUIRE(own.has_value());
+      option_work.push_back(std::move(*own));
+    }
+    price_options(book, job, estimated, std::move(option_work), quote);
     const Workbook workbook = quote_workbook(book, job, estimated, *work, quote);
     const PieceTotals piece = piece_totals(job, estimated, quote);
 

@@ -18,9 +18,8 @@ struct ResolvedBook {
 ResolvedBook book_with(const std::string& file_name, const std::string& from, const std::string& to) {
   ResolvedBook resolved;
   std::vector<std::uint32_t> files;
-  for (const char* name :
-       {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml",
-        "stations.yaml"}) {
+  for (const char* name : {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml",
+                           "shop.yaml", "stations.yaml"}) {
     std::string text = test::file_text(std::string(SEAMBOOK_ROOT "/rates/") + name);
     if (name == file_name) {
       const std::size_t at = text.find(from);
@@ -213,9 +212,8 @@ TEST_CASE("the currency decides the digits of money") {
     CAPTURE(code);
     Diagnostics diagnostics;
     std::vector<std::uint32_t> files;
-    for (const auto& name :
-         {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml",
-        "stations.yaml"}) {
+    for (const auto& name : {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml",
+                             "shop.yaml", "stations.yaml"}) {
       std::string text = test::file_text(std::string(SEAMBOOK_ROOT "/rates/") + name);
       for (std::size_t at = text.find("EUR"); at != text.npos; at = text.find("EUR", at + 1)) text.replace(at, 3, code);
       files.push_back(diagnostics.add_file(name, text));
@@ -247,9 +245,8 @@ TEST_CASE("faults of a job do not spoil the rate book and lost sections are not 
   const std::uint32_t job = diagnostics.add_file("job.yaml", "format: 1\n");
   diagnostics.error({job, 1, 1}, "a fault of the job");
   std::vector<std::uint32_t> files;
-  for (const char* name :
-       {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml", "shop.yaml",
-        "stations.yaml"})
+  for (const char* name : {"materials.yaml", "prices.yaml", "procedures-carbon.yaml", "procedures-stainless.yaml",
+                           "shop.yaml", "stations.yaml"})
     files.push_back(diagnostics.add_file(name, test::file_text(std::string(SEAMBOOK_ROOT "/rates/") + name)));
   CHECK(resolve_rates(read_rates(files, diagnostics), diagnostics));
 
