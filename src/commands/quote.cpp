@@ -62,9 +62,10 @@ int run_quote(const Arguments& arguments) {
       changes = find_changes(*past, {done.inputs, book, done.job, priced->quote}, SEAMBOOK_VERSION);
     }
     if (!arguments.customer_only) priced->quote.doubt = find_doubt(book, done.job, done.estimate, priced->quote);
-    const Workbook workbook = arguments.customer_only ? customer_workbook(book, done.job, priced->quote)
-                                                      : quote_workbook(book, done.job, done.estimate, priced->work,
-                                                                       priced->quote, changes ? &*changes : nullptr);
+    const Workbook workbook = arguments.customer_only
+                                  ? customer_workbook(book, done.job, priced->quote)
+                                  : quote_workbook(book, done.job, done.estimate, priced->work, priced->quote,
+                                                   batch.diagnostics, changes ? &*changes : nullptr);
     if (!write_workbook(arguments, batch, workbook, *path)) return;
     ReportedJob about = reported(batch, done);
     about.workbook = path->string();

@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include "report/cost_sums.hpp"
+#include "report/edits_page.hpp"
 #include "report/price_steps.hpp"
-#include "report/rates_page.hpp"
 
 namespace seambook {
 namespace {
@@ -45,8 +45,8 @@ CostPage cost_page(const RateBook& book, const Job& job, const Quote& quote, con
   sheet.name = cost_sheet;
   put_title(sheet, fmt::format("Cost of {}", job.title.empty() ? job.name : job.title),
             "For the shop only: hours and margin stand here. Print the Quote page for the customer.");
-  put(sheet, 2, 0, "rates", Look::label);
-  put_formula(sheet, 2, 1, {rates_state_cell, std::string("as in the rate book")}, 0, Look::label);
+  put(sheet, 2, 0, "these sheets are", Look::label);
+  put_formula(sheet, 2, 1, {edits_state_cell, std::string(edits_none)}, 0, Look::label);
   put_kinds(sheet, quote.inputs, cost_sums(pages), book.currency);
   put_total(sheet, rows, quote.cost);
   put_price_steps(sheet, rows, book, job.quantities, quote.sourced, shared, weldment_sum(pages, fig::weldment_mass));

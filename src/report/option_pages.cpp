@@ -38,7 +38,9 @@ void link_quantities(const JobPages& of, const CostPage& option, Sheet& sheet) {
                            static_cast<double>(of.job.quantities[q])};
     cell.look = Look::figure;
   }
-  std::erase_if(sheet.validations, [&](const Validation& v) { return v.row == option.quantity_row; });
+  const auto of_quantity = [&](const auto& x) { return x.row == option.quantity_row; };
+  std::erase_if(sheet.validations, of_quantity);
+  std::erase_if(sheet.live, of_quantity);
 }
 
 /// Takes off each kind of cost what the weldments that are left out cost in a piece of the job.

@@ -2,8 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "report/edits_page.hpp"
 #include "report/piece_totals.hpp"
-#include "report/rates_page.hpp"
 #include "resolve/shown.hpp"
 
 namespace seambook {
@@ -179,8 +179,8 @@ Sheet overview_page(const RateBook& book, const Job& job, const Estimate& estima
   sheet.name = overview_sheet;
   put_title(sheet, fmt::format("Overview of {}", job.title.empty() ? job.name : job.title),
             "For the shop only: hours and margin stand here. Print the Quote page for the customer.");
-  put(sheet, 2, 0, "rates", Look::label);
-  put_formula(sheet, 2, 1, {rates_state_cell, std::string("as in the rate book")}, 0, Look::label);
+  put(sheet, 2, 0, "these sheets are", Look::label);
+  put_formula(sheet, 2, 1, {edits_state_cell, std::string(edits_none)}, 0, Look::label);
   put_prices(sheet, book, quote, cost, rows, hours);
   put_hours(sheet, rows, hours, pages);
   std::uint32_t row = put_reality(sheet, book, estimate, quote, rows, hours, pages);

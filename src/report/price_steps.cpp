@@ -75,15 +75,20 @@ void put_order_terms(Sheet& sheet, const PriceRows& rows, const RateBook& book, 
     }
     put_number(sheet, row, cost_at::each, order.freight.si.value, as.decimals, Look::input);
     sheet.validations.push_back({row, cost_at::each, 0, 1e9, false, "freight, 0 or more"});
+    sheet.live.push_back({row, cost_at::each, order.freight.si.source, "freight",
+                          book.currency + (order.freight_each ? " each" : " per lot")});
     put(sheet, row, cost_at::lot, order.freight_each ? "each piece" : "a lot", Look::note);
   }
 }
 
 /// With the unit model of learning the quantity decides a share that no cell computes.
-void put_quantity(Sheet& sheet, const PriceRows& rows, std::uint16_t column, std::int64_t quantity, bool frozen) {
+void put_quantity(Sheet& sheet, const PriceRows& rows, std::uint16_t column, std::int64_t quantity,
+                  std::size_t quantities, bool frozen) {
   const std::uint32_t row = rows.of(fig::quantity);
   put_number(sheet, row, column, static_cast<double>(quantity), 0, frozen ? Look::frozen : Look::input);
-  if (!frozen) sheet.validations.push_back({row, column, 1, 1e6, true, "pieces, 1 or more"});
+  if (frozen) return;
+  sheet.validations.push_back({row, column, 1, 1e6, true, "pieces, 1 or more"});
+  sheet.live.push_back({row, column, no_source, fmt::format("{} of {}", column, quantities), {}});
 }
 
 void put_named_prices(Sheet& sheet, const PriceRows& rows, const SharedCells& shared, const Tape& tape) {
@@ -144,7 +149,7 @@ void put_price_steps(Sheet& sheet, const PriceRows& rows, const RateBook& book,
   for (std::uint32_t q = 0; q < quantities.size(); ++q) {
     const auto column = static_cast<std::uint16_t>(cost_at::each + q);
     put(sheet, rows.heading, column, fmt::format("for {}", quantities[q]), Look::heading);
-    put_quantity(sheet, rows, column, quantities[q], in.order.unit_model);
+    put_quantity(sheet, rows, column, quantities[q], quantities.size(), in.order.unit_model);
     const Ratio<Sourced> pieces{{static_cast<double>(quantities[q]), summed}};
     price_figures(in, cost, lift<Traced>(pieces, fig::quantity, q, &tape), q);
   }

@@ -9,6 +9,7 @@
 #include "report/changes_page.hpp"
 #include "report/customer_page.hpp"
 #include "report/doubt_page.hpp"
+#include "report/edits_page.hpp"
 #include "report/notes_page.hpp"
 #include "report/option_pages.hpp"
 #include "report/order_page.hpp"
@@ -33,7 +34,8 @@ std::vector<SourceId> all_sources(const RateBook& book, const Job& job, const Qu
 }  // namespace
 
 Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& estimate,
-                        const std::vector<StationWork>& work, const Quote& quote, const Changes* changes) {
+                        const std::vector<StationWork>& work, const Quote& quote, const Diagnostics& places,
+                        const Changes* changes) {
   assert(quote.options.size() == job.options.size());
   const std::vector<SourceId> used = all_sources(book, job, quote);
   const SharedCells rates = rate_cells(book, used);
@@ -70,6 +72,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   for (OptionPages& option : options)
     for (Sheet& sheet : option.sheets) workbook.sheets.push_back(std::move(sheet));
   workbook.sheets.push_back(rates_page(book, used));
+  workbook.sheets.push_back(edits_page(book, job, workbook.sheets, places));
   workbook.sheets.push_back(notes_page(job, quote));
   for (Sheet& sheet : workbook.sheets) {
     if (sheet.header.empty()) sheet.header = fmt::format("{} {}", workbook.title, iso(quote.date));

@@ -12,6 +12,6 @@
 namespace seambook {
 
 Workbook quote_workbook(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, const Quote&,
-                        const Changes* = nullptr);
+                        const Diagnostics& places, const Changes* = nullptr);
 
 }  // namespace seambook

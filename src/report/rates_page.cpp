@@ -63,8 +63,11 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
     put(sheet, row, RatesAt::what, source.field);
     put_number(sheet, row, RatesAt::value, in_unit(book, source), decimals_of(in_unit(book, source)),
                source.frozen ? Look::frozen : Look::input);
-    if (!source.frozen)
+    if (!source.frozen) {
       sheet.validations.push_back(admitted(row, RatesAt::value, source.limits, unit_of(book, source), source.field));
+      sheet.live.push_back({row, RatesAt::value, id, fmt::format("{}: {}", source.entry, source.field),
+                            unit_word(unit_of(book, source), book.currency)});
+    }
     put(sheet, row, RatesAt::unit_column, unit_word(unit_of(book, source), book.currency));
     put_number(sheet, row, RatesAt::original, in_unit(book, source), decimals_of(in_unit(book, source)));
     put_formula(

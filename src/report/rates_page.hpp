@@ -9,7 +9,5 @@ namespace seambook {
 /// Cells of the rate-book numbers, before the page is made: `Rates!$C$5` and on, in the rate book's order.
 SharedCells rate_cells(const RateBook&, const std::vector<SourceId>& used);
 Sheet rates_page(const RateBook&, const std::vector<SourceId>& used);
-/// The cell that says whether the sheet still holds the rate book's values.
-inline constexpr const char* rates_state_cell = "Rates!$C$3";
 
 }  // namespace seambook

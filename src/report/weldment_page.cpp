@@ -52,8 +52,8 @@ void put_weldments(const RateBook& book, const Job& job, const SharedCells& shar
 }
 
 /// `=E12*F12` in the column of its scaling; the price is an input, the count follows the weldment.
-void put_bought_line(const Bought& line, const Weldment* weldment, const SharedCells& shared, Sheet& sheet,
-                     std::uint32_t row) {
+void put_bought_line(const Bought& line, const Weldment* weldment, const std::string& currency,
+                     const SharedCells& shared, Sheet& sheet, std::uint32_t row) {
   put(sheet, row, 0, weldment != nullptr ? weldment->name : "the job");
   put(sheet, row, 1, line.what, Look::wrapped);
   put(sheet, row, bought_column::kind, cost_kind_words[static_cast<std::size_t>(cost_kind(line.kind))]);
@@ -61,6 +61,8 @@ void put_bought_line(const Bought& line, const Weldment* weldment, const SharedC
   const double price = line.price.si.value;
   put_number(sheet, row, bought_column::price, price, 2, Look::input);
   sheet.validations.push_back({row, bought_column::price, 0, 1e9, false, "price, 0 or more"});
+  sheet.live.push_back({row, bought_column::price, line.price.si.source, "price",
+                        fmt::format("{} {}", currency, scaling_word(line.scaling))});
   double count = 1;
   if (weldment != nullptr && line.scaling == Scaling::each) {
     count = weldment->count.si.value;
@@ -86,9 +88,9 @@ void put_bought(const Job& job, const std::string& currency, const SharedCells& 
   }
   std::uint32_t row = page.bought_first = heading + 1;
   for (const Weldment& weldment : job.weldments) {
-    for (const Bought& line : weldment.bought) put_bought_line(line, &weldment, shared, page.sheet, row++);
+    for (const Bought& line : weldment.bought) put_bought_line(line, &weldment, currency, shared, page.sheet, row++);
   }
-  for (const Bought& line : job.bought) put_bought_line(line, nullptr, shared, page.sheet, row++);
+  for (const Bought& line : job.bought) put_bought_line(line, nullptr, currency, shared, page.sheet, row++);
   page.bought_last = row - 1;
   if (row == page.bought_first) put(page.sheet, row, 0, "nothing is bought in", Look::note);
 }

@@ -1,6 +1,7 @@
 """Cells of different kinds changed in a written quote and recalculated by the office suite: the totals are those of a run
-with the changed job or rate book. Called with the seambook executable and the source root."""
+with the changed job or rate book, and the lines that the sheet gives to paste back make such a run. Called with the seambook executable and the source root."""
 import json
+import re
 import shutil
 import subprocess
 import sys
@@ -67,6 +68,9 @@ POLICY_CHANGES = {
                                  ("Cost", ("freight as stated (EUR)",), 1), 19.5),
 }
 
+# Changed together with all of CHANGES in one more sheet.
+QUANTITY = (("Cost", ("quantity",), "for 10"), 12)
+
 
 def folder_with(name, replacements):
     """Job and rate book in a folder of their own, with these replacements."""
@@ -81,8 +85,24 @@ def folder_with(name, replacements):
     return folder
 
 
+def pasted(folder, place, line):
+    """Writes a line that the sheet gives to where it says."""
+    name, _, number = place.partition(":")
+    path = folder / (Path.cwd() / name).resolve().relative_to(ROOT)
+    lines = path.read_text().split("\n")
+    key = line.split(":")[0]
+    at = int(number) - 1 if number else next(i for i, text in enumerate(lines) if text.startswith(f"{key}:"))
+    changed, times = re.subn(rf"\b{key}: (\[[^]]*\]|[^,}}]*)", lambda _: line, lines[at])
+    assert times == 1, f"{place}: '{line}' fits {times} times in '{lines[at]}'"
+    lines[at] = changed
+    path.write_text("\n".join(lines))
+
+
 def rerun(name, replacements):
-    folder = folder_with(name, replacements)
+    return priced(folder_with(name, replacements))
+
+
+def priced(folder):
     done = subprocess.run([SEAMBOOK, "estimate", folder / JOB, "--json", "--date", "2026-05-04"], capture_output=True, text=True,
                           timeout=60, check=False)
     assert done.returncode == 0, done.stderr
@@ -113,7 +133,16 @@ class ChangedCells(unittest.TestCase):
             rewrite(book, edited, {sheet: {reference: float(change[4])}})
             spoil(edited, path)
             spoiled.append(path)
-        cls.results = [read_cells(path) for path in office_recalculated(spoiled, FOLDER / "out")]
+        together, book = {}, books[str([])]
+        sheets = read_cells(book)
+        for place, value in [(change[3], change[4]) for change in CHANGES.values()] + [QUANTITY]:
+            sheet, reference = find_cell(sheets, place)
+            together.setdefault(sheet, {})[reference] = float(value)
+        rewrite(book, FOLDER / "edited-all.xlsx", together)
+        spoil(FOLDER / "edited-all.xlsx", FOLDER / "spoiled-all.xlsx")
+        cls.changed_cells = sum(len(cells) for cells in together.values())
+        results = [read_cells(path) for path in office_recalculated([*spoiled, FOLDER / "spoiled-all.xlsx"], FOLDER / "out")]
+        cls.results, cls.together = results[:-1], results[-1]
 
     @classmethod
     def tearDownClass(cls):
@@ -132,7 +161,28 @@ class ChangedCells(unittest.TestCase):
 
     def test_a_changed_rate_is_said(self):
         self.assertEqual(self.results[0]["Rates"]["C3"].value, "differs from the rate book")
-        self.assertEqual(self.results[0]["Cost"]["B3"].value, "differs from the rate book")
+        self.assertEqual(self.results[0]["Cost"]["B3"].value, "changed: 1 values differ from the job file or the rate book")
+
+    def test_lines_pasted_back_give_what_the_sheet_gives(self):
+        cells, folder = self.together["Edits"], folder_with("pasted", [])
+        first = next(int(r[1:]) for r, cell in cells.items() if r[0] == "E" and cell.value == "line for the file") + 1
+        listed = 0
+        while cells[f"E{first + listed}"].value:
+            pasted(folder, cells[f"A{first + listed}"].value, cells[f"E{first + listed}"].value)
+            listed += 1
+        self.assertEqual(listed, self.changed_cells)
+        self.assertIn(f"{listed} values differ", cells["B3"].value)
+        changed, again = totals(self.together), priced(folder)
+        self.assertEqual(len(changed), len(again))
+        for mine, fresh in zip(changed, again):
+            for a, b in zip(mine, fresh):
+                self.assertAlmostEqual(a, b, places=6)
+
+    def test_every_input_cell_stands_among_the_edits(self):
+        text = {cell.text for cell in self.together["Edits"].values()}
+        for change in CHANGES.values():
+            sheet, reference = find_cell(self.together, change[3])
+            self.assertTrue({f"{sheet}!{reference}", f"'{sheet}'!{reference}"} & text)
 
 
 if __name__ == "__main__":

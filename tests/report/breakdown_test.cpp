@@ -66,7 +66,7 @@ TEST_CASE("the pages for the shop foot with the quote") {
       option_work.push_back(std::move(*own));
     }
     price_options(book, job, estimated, std::move(option_work), quote);
-    const Workbook workbook = quote_workbook(book, job, estimated, *work, quote);
+    const Workbook workbook = quote_workbook(book, job, estimated, *work, quote, loaded.diagnostics);
     const PieceTotals piece = piece_totals(job, estimated, quote);
 
     const Sheet& breakdown = sheet_of(workbook, breakdown_sheet);

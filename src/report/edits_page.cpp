@@ -1,0 +1,231 @@
+#include "report/edits_page.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+
+#include "read/field_info.hpp"
+
+namespace seambook {
+namespace {
+
+constexpr std::uint32_t state_row = 2, list_heading = 4, list_first = list_heading + 1, list_length = 30;
+constexpr std::uint32_t table_heading = list_first + list_length + 2, table_first = table_heading + 1;
+struct EditsAt {
+  enum Column : std::uint16_t { place, what, original, value, line, count, columns };
+};
+
+/// One input of the workbook.
+struct Edit {
+  std::string cell, words;
+  const LiveInput* input = nullptr;
+  double original = 0;
+};
+
+bool is_span_key(const std::vector<FieldInfo>& table, std::string_view key) {
+  return std::any_of(table.begin(), table.end(), [&](const FieldInfo& info) {
+    return (info.key == key && info.shape == Shape::span) ||
+           (info.inside != nullptr && is_span_key(info.inside(), key));
+  });
+}
+
+/// Names that stand before a figure in its row: weldment and joint, or what a line is for.
+std::map<std::uint32_t, std::string> row_names(const Sheet& sheet) {
+  std::map<std::uint32_t, std::string> names;
+  for (std::uint16_t column = 0; column < 2; ++column) {
+    for (const Cell& cell : sheet.cells) {
+      const auto* text = std::get_if<std::string>(&cell.content);
+      if (cell.column != column || text == nullptr) continue;
+      std::string& name = names[cell.row];
+      name += (name.empty() ? "" : " ") + *text;
+    }
+  }
+  return names;
+}
+
+std::vector<Edit> edits_of(const std::vector<Sheet>& sheets) {
+  std::vector<Edit> edits;
+  for (const Sheet& sheet : sheets) {
+    if (sheet.live.empty()) continue;
+    const auto names = row_names(sheet);
+    std::map<std::pair<std::uint32_t, std::uint16_t>, double> numbers;
+    for (const Cell& cell : sheet.cells)
+      if (const auto* number = std::get_if<double>(&cell.content)) numbers[{cell.row, cell.column}] = *number;
+    for (const LiveInput& input : sheet.live) {
+      const auto name = names.find(input.row);
+      const bool named = sheet.name != rates_sheet && name != names.end();
+      edits.push_back({sheet_reference(sheet.name) + "!" + cell_name(input.row, input.column),
+                       named ? fmt::format("{}: {}", name->second, input.words) : input.words, &input,
+                       numbers.at({input.row, input.column})});
+    }
+  }
+  return edits;
+}
+
+/// Where a number stands in the author's files.
+struct Origin {
+  Place place;
+  std::string_view key;
+  double value = 0;  // SI
+};
+
+/// Nothing for what is no number of the files.
+std::optional<Origin> origin_of(const RateBook& book, const Job& job, SourceId source) {
+  if (source == no_source) return std::nullopt;
+  if (source < first_job_source) {
+    if (source >= book.sources.size()) return std::nullopt;
+    return Origin{book.sources[source].place, book.sources[source].key, book.sources[source].value};
+  }
+  if (source - first_job_source >= job.sources.size()) return std::nullopt;
+  const JobSource& number = job.sources[source - first_job_source];
+  return Origin{number.place, number.key, number.value};
+}
+
+std::string place_text(const Diagnostics& places, Place place) {
+  const std::string& name = places.files[place.file].name;
+  return place.line > 0 ? fmt::format("{}:{}", name, place.line) : name;
+}
+
+/// A cell's number as a file holds it: with a point, whatever the sheet's language.
+std::string as_text(std::uint32_t row) {
+  return fmt::format("SUBSTITUTE({},\",\",\".\")", cell_name(row, EditsAt::value));
+}
+
+std::string with_unit(const std::string& unit) {
+  if (unit.empty()) return {};
+  return fmt::format("&\"{}{}\"", unit == "°" ? "" : " ", unit);
+}
+
+/// What the lines for the files are made of.
+struct Lines {
+  const RateBook& book;
+  const Job& job;
+  const std::vector<Edit>& edits;
+  std::map<SourceId, std::uint32_t> rows;  // of the table, by the number's source
+  std::vector<FieldInfo> job_keys, rate_keys;
+};
+
+Lines lines_of(const RateBook& book, const Job& job, const std::vector<Edit>& edits) {
+  Lines lines{book, job, edits, {}, job_fields(), rate_fields()};
+  for (std::size_t i = 0; i < edits.size(); ++i)
+    lines.rows[edits[i].input->source] = table_first + static_cast<std::uint32_t>(i);
+  return lines;
+}
+
+/// The other number behind a key that holds two.
+std::optional<SourceId> partner_of(const Lines& lines, SourceId source) {
+  const std::optional<Origin> own = origin_of(lines.book, lines.job, source);
+  if (!own || !(is_span_key(lines.job_keys, own->key) || is_span_key(lines.rate_keys, own->key))) return std::nullopt;
+  for (const SourceId other : {source - 1, source + 1}) {
+    const std::optional<Origin> found = origin_of(lines.book, lines.job, other);
+    if (found && found->key == own->key && found->place.file == own->place.file && found->place.line == own->place.line)
+      return other;
+  }
+  return std::nullopt;
+}
+
+/// `"length: "&SUBSTITUTE(D40,",",".")&" mm"`; a key that holds two numbers is written with both.
+std::string line_formula(const Lines& lines, const Edit& edit) {
+  const SourceId source = edit.input->source;
+  const Origin origin = origin_of(lines.book, lines.job, source).value();
+  const std::string unit = with_unit(edit.input->unit);
+  const std::optional<SourceId> partner = partner_of(lines, source);
+  if (!partner) return fmt::format("\"{}: \"&{}{}", origin.key, as_text(lines.rows.at(source)), unit);
+  const auto text = [&](SourceId of) {
+    if (const auto row = lines.rows.find(of); row != lines.rows.end()) return as_text(row->second);
+    const double scale = edit.original != 0 ? origin.value / edit.original : 1;
+    return fmt::format("\"{:.12g}\"", origin_of(lines.book, lines.job, of)->value / scale);
+  };
+  return fmt::format("\"{}: [\"&{}{}&\", \"&{}{}&\"]\"", origin.key, text(std::min(source, *partner)), unit,
+                     text(std::max(source, *partner)), unit);
+}
+
+/// Quantities stand in one list, one cell a quantity.
+std::string quantities_formula(const std::vector<Edit>& edits) {
+  std::string text;
+  for (std::size_t i = 0; i < edits.size(); ++i) {
+    if (edits[i].input->source != no_source) continue;
+    text += text.empty() ? "\"quantities: [\"&" : "&\", \"&";
+    text += as_text(table_first + static_cast<std::uint32_t>(i));
+  }
+  return text + "&\"]\"";
+}
+
+void put_row(const Diagnostics& places, const Lines& lines, std::size_t i, Sheet& sheet) {
+  const Edit& edit = lines.edits[i];
+  const std::uint32_t row = table_first + static_cast<std::uint32_t>(i);
+  const std::optional<Origin> origin = origin_of(lines.book, lines.job, edit.input->source);
+  const Place place = origin ? origin->place : Place{lines.job.weldments.front().place.file, 0, 0};
+  put(sheet, row, EditsAt::place, place_text(places, place));
+  put(sheet, row, EditsAt::what, edit.words);
+  sheet.cells.push_back({row, EditsAt::original, edit.original, Look::figure, {}});
+  sheet.cells.push_back({row, EditsAt::value, Formula{edit.cell, edit.original}, Look::figure, {}});
+  const std::string differs = fmt::format("{}={}", cell_name(row, EditsAt::original), cell_name(row, EditsAt::value));
+  put_formula(
+      sheet, row, EditsAt::line,
+      {fmt::format("IF({},\"\",{})", differs, origin ? line_formula(lines, edit) : quantities_formula(lines.edits)),
+       std::string()},
+      0, Look::note);
+  const std::string before = i == 0 ? "0" : cell_name(row - 1, EditsAt::count);
+  put_formula(sheet, row, EditsAt::count, {fmt::format("{}+IF({},0,1)", before, differs), 0.0}, 0);
+}
+
+/// The n-th change is where the count of changes first reaches n.
+void put_list(std::uint32_t last, Sheet& sheet) {
+  const std::string counts =
+      fmt::format("{}:{}", cell_name(table_first, EditsAt::count, true), cell_name(last, EditsAt::count, true));
+  for (std::uint32_t n = 1; n <= list_length; ++n) {
+    const std::uint32_t row = list_first + n - 1;
+    for (std::uint16_t column = EditsAt::place; column <= EditsAt::line; ++column) {
+      const std::string from =
+          fmt::format("{}:{}", cell_name(table_first, column, true), cell_name(last, column, true));
+      put_formula(sheet, row, column,
+                  {fmt::format("IF({}<{},\"\",INDEX({},MATCH({},{},0)))", cell_name(last, EditsAt::count, true), n,
+                               from, n, counts),
+                   std::string()},
+                  0);
+      sheet.cells.back().number_format = {};
+    }
+  }
+}
+
+void put_headings(Sheet& sheet, std::uint32_t row) {
+  std::uint16_t column = 0;
+  for (const char* words :
+       {"file and line", "what", "in the file", "on the sheets", "line for the file", "changes so far"})
+    put(sheet, row, column++, words, Look::heading);
+}
+
+}  // namespace
+
+Sheet edits_page(const RateBook& book, const Job& job, const std::vector<Sheet>& sheets, const Diagnostics& places) {
+  Sheet sheet;
+  sheet.name = edits_sheet;
+  put_title(sheet, "Edits: what was changed on these sheets",
+            "Paste the lines into the files to keep a change; then quote again.");
+  const std::vector<Edit> edits = edits_of(sheets);
+  const std::uint32_t last = table_first + static_cast<std::uint32_t>(edits.size()) - 1;
+  const std::string changed = cell_name(last, EditsAt::count, true);
+  put(sheet, state_row, 0, "these sheets are", Look::label);
+  put_formula(sheet, state_row, 1,
+              {fmt::format("IF({0}=0,\"{1}\",\"changed: \"&{0}&\" values differ from the job file or the rate book\")",
+                           changed, edits_none),
+               std::string(edits_none)},
+              0, Look::label);
+  put_headings(sheet, list_heading);
+  put_list(last, sheet);
+  put(sheet, table_heading - 1, 0,
+      fmt::format("All inputs that may be changed; the first {} changes stand above", list_length), Look::label);
+  put_headings(sheet, table_heading);
+  const Lines lines = lines_of(book, job, edits);
+  for (std::size_t i = 0; i < edits.size(); ++i) put_row(places, lines, i, sheet);
+  sheet.highlights.push_back(
+      {table_first, last, EditsAt::place, EditsAt::line,
+       fmt::format("${}<>${}", cell_name(table_first, EditsAt::original), cell_name(table_first, EditsAt::value))});
+  sheet.column_widths = {34, 52, 14, 14, 44, 10};
+  sheet.landscape = true;
+  return sheet;
+}
+
+}  // namespace seambook
