@@ -88,7 +88,7 @@ def folder_with(name, replacements):
 def pasted(folder, place, line):
     """Writes a line that the sheet gives to where it says."""
     name, _, number = place.partition(":")
-    path = folder / (Path.cwd() / name).resolve().relative_to(ROOT)
+    path = folder.joinpath(*Path(name).parts[-2:])
     lines = path.read_text().split("\n")
     key = line.split(":")[0]
     at = int(number) - 1 if number else next(i for i, text in enumerate(lines) if text.startswith(f"{key}:"))

@@ -1,7 +1,7 @@
 // The pages for the shop foot: by weldment, by joint and by element they add up to what the quote has.
 #include <doctest/doctest.h>
 
-#include "../estimate/shop_files.hpp"
+#include "quoted.hpp"
 #include "report/breakdown_page.hpp"
 #include "report/overview_page.hpp"
 #include "report/piece_totals.hpp"
@@ -51,23 +51,11 @@ TEST_CASE("the pages for the shop foot with the quote") {
                            "marlgannet/machine-base.yaml", "marlgannet/coolant-tank.yaml", "saltbriar/ramp.yaml",
                            "saltbriar/tool-enclosure.yaml"}) {
     CAPTURE(file);
-    test::LoadedJob loaded = test::load_job(file);
-    REQUIRE(loaded.job.has_value());
-    const RateBook& book = *loaded.book;
-    const Job& job = *loaded.job;
-    const Estimate estimated = estimate(book, job);
-    const auto work = sequence_jobs(book, std::span(&job, 1), loaded.diagnostics);
-    REQUIRE(work.has_value());
-    Quote quote = make_quote(book, job, estimated, *work, {2026, 5, 4});
-    std::vector<std::vector<StationWork>> option_work;
-    for (const JobOption& option : job.options) {
-      auto own = sequence_jobs(book, std::span(&option.part, 1), loaded.diagnostics);
-      REQUIRE(own.has_value());
-      option_work.push_back(std::move(*own));
-    }
-    price_options(book, job, estimated, std::move(option_work), quote);
-    const Workbook workbook = quote_workbook(book, job, estimated, *work, quote, loaded.diagnostics);
-    const PieceTotals piece = piece_totals(job, estimated, quote);
+    const test::Quoted q = test::quoted(test::load_job(file));
+    const Quote& quote = q.quote;
+    const Workbook workbook =
+        quote_workbook(*q.loaded.book, *q.loaded.job, q.estimated, q.work, quote, q.loaded.diagnostics);
+    const PieceTotals piece = piece_totals(*q.loaded.job, q.estimated, quote);
 
     const Sheet& breakdown = sheet_of(workbook, breakdown_sheet);
     const double each = sum_of_kinds(plain_money(quote.inputs.each));

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <set>
 
-#include "../estimate/shop_files.hpp"
+#include "quoted.hpp"
 #include "report/edits_page.hpp"
 #include "report/quote_book.hpp"
 
@@ -18,13 +18,9 @@ struct Book {
 };
 
 Book book_of(test::LoadedJob loaded) {
-  REQUIRE_MESSAGE(loaded.job.has_value(), render(loaded.diagnostics));
-  const Estimate estimated = estimate(*loaded.book, *loaded.job);
-  const auto work = sequence_jobs(*loaded.book, std::span(&*loaded.job, 1), loaded.diagnostics);
-  REQUIRE(work.has_value());
-  const Quote quote = make_quote(*loaded.book, *loaded.job, estimated, *work, {2026, 5, 18});
-  Workbook workbook = quote_workbook(*loaded.book, *loaded.job, estimated, *work, quote, loaded.diagnostics);
-  return {std::move(loaded), std::move(workbook)};
+  test::Quoted q = test::quoted(std::move(loaded));
+  Workbook workbook = quote_workbook(*q.loaded.book, *q.loaded.job, q.estimated, q.work, q.quote, q.loaded.diagnostics);
+  return {std::move(q.loaded), std::move(workbook)};
 }
 
 const Sheet& edits_in(const Workbook& workbook) {

@@ -6,35 +6,15 @@
 #include <string>
 #include <vector>
 
-#include "../estimate/shop_files.hpp"
+#include "quoted.hpp"
 #include "report/option_pages.hpp"
 #include "report/quote_book.hpp"
 
 using namespace seambook;
+using test::Quoted;
+using test::quoted;
 
 namespace {
-
-struct Quoted {
-  test::LoadedJob loaded;
-  Estimate estimated;
-  std::vector<StationWork> work;
-  Quote quote;
-};
-
-Quoted quoted(test::LoadedJob loaded) {
-  Quoted out{std::move(loaded), {}, {}, {}};
-  REQUIRE_MESSAGE(out.loaded.job.has_value(), render(out.loaded.diagnostics));
-  const RateBook& book = *out.loaded.book;
-  const Job& job = *out.loaded.job;
-  out.estimated = estimate(book, job);
-  out.work = *sequence_jobs(book, std::span(&job, 1), out.loaded.diagnostics);
-  out.quote = make_quote(book, job, out.estimated, out.work, {2026, 5, 4});
-  std::vector<std::vector<StationWork>> work;
-  for (const JobOption& option : job.options)
-    work.push_back(*sequence_jobs(book, std::span(&option.part, 1), out.loaded.diagnostics));
-  price_options(book, job, out.estimated, std::move(work), out.quote);
-  return out;
-}
 
 /// The bracket with a second weldment, a foot, and these options.
 std::string bracket_and_foot(const std::string& foot, const std::string& options) {
@@ -82,7 +62,8 @@ TEST_CASE("what an option leaves out is credited at its cost of a piece") {
 TEST_CASE("an option's pages stand beside the job's, with references of their own") {
   const Quoted q = quoted(
       test::load_text(bracket_and_foot("    option: footed\n", "options: [{name: footed, leaves_out: bracket}]\n")));
-  const Workbook book = quote_workbook(*q.loaded.book, *q.loaded.job, q.estimated, q.work, q.quote);
+  const Workbook book =
+      quote_workbook(*q.loaded.book, *q.loaded.job, q.estimated, q.work, q.quote, q.loaded.diagnostics);
   std::vector<std::string> names;
   for (const Sheet& sheet : book.sheets) names.push_back(sheet.name);
   for (const char* wanted : {"Cost", "Joints", "Option 1 Cost", "Option 1 Joints", "Option 1 Weldments"})
