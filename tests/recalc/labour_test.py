@@ -28,14 +28,14 @@ ELEMENTS = [
     ("straightening", "share", "share: 6 %"),
     ("pickling", "weld_metre", "time: 1.5 min/m"),
     ("pickling", "joint", "time: 30 min, attended: false"),
-    ("visual_inspection", "weld_metre", "time: 1 min/m"),
+    ("visual_inspection", "weld_metre", "time: 1 min/m, grade: inspector"),
     ("visual_inspection", "weld_element", "time: 0.2 min"),
-    ("ultrasonic", "weld_metre", "time: 12 min/m"),
+    ("ultrasonic", "weld_metre", "time: 12 min/m, grade: inspector"),
     ("repair", "share", "share: 2.2 %, multiple: 4"),
     ("waiting", "interpass", "time: 6 min"),
     ("papers", "weldment", "time: 12 min"),
     ("handling", "part", "time: 0.7 min"),
-    ("dimensional_inspection", "turn", "time: 2 min"),
+    ("dimensional_inspection", "turn", "time: 2 min, grade: inspector"),
     ("packing", "kg", "time: 0.08 min/kg"),
 ]
 LABOUR = "labour_elements:\n" + "".join(f"  - {{element: {e}, per: {p}, {t}, {BASIS}}}\n" for e, p, t in ELEMENTS) + f"""\
@@ -45,6 +45,7 @@ job_elements:
   - {{element: papers, per: job, time: 35 min, paid: per lot, {BASIS}}}
   - {{element: consumable_preparation, per: job, time: 90 min, paid: per lot, attended: false, {BASIS}}}
 """
+GRADE = f"labour:\n  - {{name: inspector, wage: 44 EUR/h, burden: 38 %, {BASIS}}}\n"
 JOINT = "{weld: single_v, thickness: 8 mm, length: 300 mm}"
 TESTED = "{weld: single_v, thickness: 8 mm, length: 300 mm, access: 120 %, inspection: [{method: UT, extent: 40 %}]}"
 ONE_OFFS = "one_offs:\n  - {what: welding fixture, time: 6 h, price: 90 EUR}\nweldments:"
@@ -56,6 +57,8 @@ FACTOR = ("labour_method: operating_factor\nfactor_covers: [arc, starts, interpa
 CHANGES = {
     "minutes of an element": ("rates/shop.yaml", "per: metre, time: 3 min/m", "per: metre, time: 4.5 min/m",
                               ("Rates", ("cleaning per metre", "time"), "value"), 4.5),
+    "wage of another grade": ("rates/shop.yaml", "wage: 44 EUR/h", "wage: 52 EUR/h",
+                              ("Rates", ("labour inspector", "wage"), "value"), 52),
     "share": ("rates/shop.yaml", "share: 6 %", "share: 9 %", ("Rates", ("straightening per share", "share"), "value"), 9),
     "multiple": ("rates/shop.yaml", "multiple: 4", "multiple: 5", ("Rates", ("repair per share", "multiple"), "value"), 5),
     "minutes per mass": ("rates/shop.yaml", "time: 0.08 min/kg", "time: 0.2 min/kg",
@@ -77,6 +80,7 @@ def write_shop(folder, by_factor):
     (folder / "jobs").mkdir()
     shop = (folder / "rates/shop.yaml").read_text()
     shop = "".join(line for line in shop.splitlines(True) if not line.startswith("#")) + LABOUR
+    shop = shop.replace("labour:\n", GRADE, 1)
     if by_factor:
         shop = "".join(line for line in shop.splitlines(True) if not line.startswith(LEFT_OUT))
         shop = shop.replace("    gas_loss: 110 %\n", "    gas_loss: 110 %\n    operating_factor: 35 %\n") + FACTOR
