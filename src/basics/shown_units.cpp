@@ -31,6 +31,7 @@ constexpr Twin twins[] = {
     {unit::l_per_min, {"ft³/h", cubic_foot / 3600}, 0},
     {unit::kJ_per_mm, {"kJ/in", 1e3 / inch}, -1},
     {unit::min_per_m, {"min/ft", 60 / foot}, 1},
+    {unit::celsius, {"°F", 5.0 / 9, 32}, 0},
     {unit::money_per_kg, {"¤/lb", 1 / pound}, 0},
     {unit::money_per_m3, {"¤/ft³", 1 / cubic_foot}, 2},
     {unit::money_per_m, {"¤/ft", 1 / foot}, 0},

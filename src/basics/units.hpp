@@ -55,6 +55,7 @@ inline constexpr Dim money_per_mass = money - mass;
 inline constexpr Dim money_per_volume = money - volume;
 inline constexpr Dim money_per_energy = money - energy;
 inline constexpr Dim money_per_length = money - length;
+inline constexpr Dim specific_heat = energy - mass - temperature;
 }  // namespace dim
 
 template <Dim D, class N = double>
@@ -120,6 +121,9 @@ using MoneyPerEnergy = Quantity<dim::money_per_energy, N>;
 template <class N = double>
 using MoneyPerLength = Quantity<dim::money_per_length, N>;
 
+template <class N = double>
+using SpecificHeat = Quantity<dim::specific_heat, N>;
+
 template <Dim D, class N>
 Quantity<D, N> operator+(Quantity<D, N> a, Quantity<D, N> b) {
   return {a.si + b.si};
@@ -180,11 +184,15 @@ Quantity<D, N> constant(Quantity<D> q) {
   return {N(q.si)};
 }
 
-/// The unit a figure is shown in: `si` is the size of one unit in SI. Money units carry "¤" for the currency code.
+/// The unit a figure is shown in: `si` is the size of one unit in SI, `zero` the number shown for nothing (32 in
+/// degrees Fahrenheit, for temperatures only). Money units carry "¤" for the currency code.
 struct Unit {
   const char* word = "";
   double si = 1;
+  double zero = 0;
 };
+/// The number that is shown for a value in SI.
+constexpr double shown_number(double si, const Unit& unit) { return si / unit.si + unit.zero; }
 
 namespace unit {
 inline constexpr Unit none{"", 1};
@@ -208,6 +216,7 @@ inline constexpr Unit l{"L", 1e-3};
 inline constexpr Unit m3{"m³", 1};
 inline constexpr Unit l_per_min{"L/min", 1e-3 / 60};
 inline constexpr Unit celsius{"°C", 1};
+inline constexpr Unit J_per_kgK{"J/kgK", 1};
 inline constexpr Unit A{"A", 1};
 inline constexpr Unit V{"V", 1};
 inline constexpr Unit W{"W", 1};

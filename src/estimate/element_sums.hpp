@@ -23,6 +23,7 @@ void each_labour_element(const LabourShape& shape, const RowFigures<N>& row, F f
   f("tacking", whole.tack), f("fit_up", whole.fit_up);
   f("close_fit_up", whole.fit_up_extra), f("finish", whole.finish),
       f("purging", shape.purging ? whole.purge : Time<N>{});
+  f("preheat", whole.preheat);
   for (std::size_t k = 0; k < labour_kinds; ++k) f(element_words[k], whole.elements.of[k]);
 }
 

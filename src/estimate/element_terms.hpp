@@ -115,10 +115,12 @@ Time<N> term_minutes(const ElementTerm<N>& term, const WeldmentCounts<N>& counts
   }
 }
 
-/// Sums the terms by element, in the order of the rate book.
+/// Sums the terms by element, in the order of the rate book; `waiting` is what waits besides.
 template <class N, class Counts>
-ElementTimes<N> element_times(const std::vector<ElementTerm<N>>& terms, const Counts& counts, std::uint32_t row) {
+ElementTimes<N> element_times(const std::vector<ElementTerm<N>>& terms, const Counts& counts, std::uint32_t row,
+                              Time<N> waiting = {}) {
   ElementTimes<N> out;
+  out.waiting = waiting;
   for (const ElementTerm<N>& term : terms) {
     Time<N> minutes = term_minutes(term, counts);
     if (term.has_multiple) minutes = minutes * term.multiple;

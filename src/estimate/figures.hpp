@@ -83,7 +83,8 @@ inline constexpr Figure energy{"energy", "electricity", unit::kWh, 3,
 inline constexpr Figure labour_cost{"labour_cost", "labour", unit::money, 2, "floor time × labour rate"};
 inline constexpr Figure filler_cost{"filler_cost", "filler", unit::money, 2, "filler × price"};
 inline constexpr Figure gas_cost{"gas_cost", "gas", unit::money, 2, "gas × price"};
-inline constexpr Figure power_cost{"power_cost", "power", unit::money, 2, "electricity × price"};
+inline constexpr Figure power_cost{"power_cost", "power", unit::money, 2,
+                                   "electricity × price, and the fuel of preheating"};
 inline constexpr Figure wear_cost{"wear_cost", "wear parts", unit::money, 2,
                                   "arc time × wear rate, each part's price by its life, carbons by the metre"};
 inline constexpr Figure equipment_cost{"equipment_cost", "equipment", unit::money, 2,

@@ -13,10 +13,11 @@ using PassRule = void (*)(const PassSeen&, Findings&);
 using JobRule = void (*)(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
 
 // All rules that look at an estimate; those on cost and price stand in quote.
-constexpr JointRule joint_rules[] = {leg_against_member,    lap_on_plate_edge,         short_elements,
-                                     sizes_like_unit_slips, root_without_purge,        purge_flow,
-                                     starts_without_time,   bevel_without_time,        laid_over_section,
-                                     pass_over_limit,       both_sides_without_gouging};
+constexpr JointRule joint_rules[] = {leg_against_member,     lap_on_plate_edge,          short_elements,
+                                     sizes_like_unit_slips,  root_without_purge,         purge_flow,
+                                     starts_without_time,    bevel_without_time,         laid_over_section,
+                                     pass_over_limit,        both_sides_without_gouging, preheat_question,
+                                     interpass_below_preheat};
 constexpr PassRule pass_rules[] = {least_leg,          oversized_procedure,
                                    mass_balance,       travel_speed,
                                    deposition_rate,    heat_input_range,
@@ -25,8 +26,9 @@ constexpr PassRule pass_rules[] = {least_leg,          oversized_procedure,
                                    duty_cycle,         combinations,
                                    laser_thickness,    laser_speed,
                                    laser_gap,          prices_like_unit_slips,
-                                   operating_factor,   passes_without_wait};
-constexpr JobRule job_rules[] = {little_fit_up, stations_without_clean_down};
+                                   operating_factor,   passes_without_wait,
+                                   heat_input_limit};
+constexpr JobRule job_rules[] = {little_fit_up, stations_without_clean_down, equivalents_agree};
 
 void look_at_joint(const JointSeen& seen, Findings& out) {
   for (const auto rule : joint_rules) rule(seen, out);

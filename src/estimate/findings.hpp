@@ -99,6 +99,12 @@ void laser_thickness(const PassSeen&, Findings&);
 void laser_speed(const PassSeen&, Findings&);
 void laser_gap(const PassSeen&, Findings&);
 
+// Heat.
+void preheat_question(const JointSeen&, Findings&);
+void interpass_below_preheat(const JointSeen&, Findings&);
+void heat_input_limit(const PassSeen&, Findings&);
+void equivalents_agree(const RateBook&, const Job&, const Estimate&, std::vector<Diagnostic>&);
+
 // Labour.
 void operating_factor(const PassSeen&, Findings&);
 void starts_without_time(const JointSeen&, Findings&);

@@ -70,6 +70,7 @@ PassShape pass_shape(const RateBook& book, const Joint& joint, const PassGroup& 
   shape.beam = procedure.beam_power.si.source != no_source;
   shape.gas = procedure.gas.has_value();
   shape.loaded_rate = labour_of(book, joint, group).loaded;
+  shape.hydrogen = hydrogen_of(book, group).si.source != no_source;
   return shape;
 }
 
@@ -102,14 +103,21 @@ PassInputs<Sourced> pass_inputs(const RateBook& book, const Joint& joint, const 
   }
   if (procedure.gas) in.gas_price = book.gases[*procedure.gas].price;
   in.electricity = book.prices.electricity;
+  in.hydrogen = hydrogen_of(book, group);
   return in;
 }
 
 }  // namespace
 
 Row<Sourced> gather_row(const RateBook& book, const Job& job, const Joint& joint) {
-  Row<Sourced> row{shape_of(book, joint),    joint_inputs(book, job, joint), {}, {},
-                   gouge_shape(book, joint), gouge_inputs(book, joint)};
+  Row<Sourced> row{shape_of(book, joint),
+                   joint_inputs(book, job, joint),
+                   {},
+                   {},
+                   gouge_shape(book, joint),
+                   gouge_inputs(book, joint),
+                   heat_shape(book, joint),
+                   heat_inputs(book, joint)};
   for (const PassGroup& group : joint.passes) {
     row.pass_shapes.push_back(pass_shape(book, joint, group));
     row.pass_shapes.back().metal = metal_shape(book, joint, group);

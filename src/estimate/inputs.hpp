@@ -3,6 +3,7 @@
 // Absent numbers are 0 without a source; the flags say which formulas apply.
 #pragma once
 
+#include "estimate/heat_inputs.hpp"
 #include "estimate/labour_inputs.hpp"
 #include "estimate/pass_inputs.hpp"
 #include "estimate/weld_inputs.hpp"
@@ -41,6 +42,7 @@ struct PassInputs {
   MoneyPerMass<N> filler_price;
   MoneyPerVolume<N> gas_price;
   MoneyPerEnergy<N> electricity;
+  VolumePerMass<N> hydrogen;
   PassLabourInputs<N> labour;
   MetalInputs<N> metal;
   std::vector<WearPartInputs<N>> wear_parts;  // parallel to PassShape::wear
@@ -49,6 +51,7 @@ struct PassInputs {
 /// Which formulas a joint and its pass groups ask for; decided when the job was resolved.
 struct PassShape {
   bool filler = false, wire = false, area_given = false, beam = false, loaded_rate = true, gas = false;
+  bool hydrogen = false;  // its level is known
   MetalShape metal;
   std::vector<WearLife> wear;
 };
@@ -68,6 +71,8 @@ struct Row {
   std::vector<PassInputs<N>> passes;  // parallel to pass_shapes
   GougeShape gouge_shape;
   GougeInputs<N> gouge;
+  HeatShape heat_shape;
+  HeatInputs<N> heat;
 };
 
 /// Calls f(figure, a.member, b.member) for every input of a joint.
@@ -103,17 +108,21 @@ void each_pass_input(A& a, B& b, F f) {
   f(fig::equipment_rate, a.equipment_rate, b.equipment_rate), f(fig::wear_rate, a.wear_rate, b.wear_rate);
   f(fig::filler_price, a.filler_price, b.filler_price);
   f(fig::gas_price, a.gas_price, b.gas_price), f(fig::electricity, a.electricity, b.electricity);
+  f(fig::hydrogen, a.hydrogen, b.hydrogen);
   each_pass_labour_input(a.labour, b.labour, f);
 }
 
 /// The row as numbers of type N. With Traced, a tape records each input; pass group g is row g of the labels.
 template <class N>
 Row<N> lift_row(const Row<Sourced>& from, const Lifting& by = {}) {
-  Row<N> to{from.shape, {}, from.pass_shapes, std::vector<PassInputs<N>>(from.passes.size()), from.gouge_shape, {}};
+  Row<N> to{from.shape,       {}, from.pass_shapes, std::vector<PassInputs<N>>(from.passes.size()),
+            from.gouge_shape, {}, from.heat_shape,  {}};
   each_joint_input(from.joint, to.joint,
                    [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, by); });
   each_gouge_input(from.gouge, to.gouge,
                    [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, by); });
+  each_heat_input(from.heat, to.heat,
+                  [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, by); });
   to.joint.labour.terms = lift_terms<N>(from.joint.labour.terms, 0, by);
   for (std::size_t g = 0; g < from.passes.size(); ++g) {
     const auto up = [&](const Figure& figure, const auto& a, auto& b) {

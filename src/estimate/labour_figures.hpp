@@ -22,7 +22,7 @@ struct LabourDrivers {
 template <class N>
 struct JointLabour {
   Ratio<N> tacks;
-  Time<N> fit_up, fit_up_extra, tack, finish, purge;
+  Time<N> fit_up, fit_up_extra, tack, finish, purge, preheat;
   ElementTimes<N> elements;
 };
 
@@ -99,7 +99,7 @@ void floor_times(const LabourShape& shape, const LabourInputs<N>& in, const Join
   if (g == 0) attended = whole.fit_up + whole.tack + attended + whole.finish;
   if (g == 0 && shape.fit_up_extra) attended = attended + whole.fit_up_extra;
   if (g == 0 && shape.purge && shape.purging) attended = attended + whole.purge;
-  if (g == 0) attended = attended + all_of(whole.elements);
+  if (g == 0) attended = attended + whole.preheat + all_of(whole.elements);
   if (shape.access) attended = attended * in.access;
   out.attended = name(attended, fig::attended, g);
   out.floor = name(shape.by_factor ? out.attended : floor_time(out.attended, in.personal), fig::floor, g);

@@ -20,6 +20,7 @@ struct PassFigures {
   Time<N> arc, arc_by_deposition;
   PassLabour<N> labour;
   LineEnergy<N> line_energy, heat_input;
+  Temperature<N> preheat_asked;  // by method B, inside its range: see estimate/preheat.hpp
   Mass<N> deposit, filler, flux;
   Volume<N> gas, purge_gas;
   Energy<N> energy;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "estimate/consumption_figures.hpp"
+#include "estimate/heat_figures.hpp"
 #include "estimate/line_figures.hpp"
 #include "estimate/section_figures.hpp"
 #include "trade/gouge.hpp"
@@ -14,6 +15,7 @@ template <class N>
 struct JointFigures : LineFigures<N> {
   Area<N> section, gouged, laid;  // as drawn, gouged from the back, both together
   JointLabour<N> labour;
+  HeatFigures<N> heat;
 };
 
 template <class N>
@@ -29,7 +31,7 @@ LabourDrivers<N> drivers_of(const JointFigures<N>& joint, Ratio<N> sides) {
 
 template <class N>
 JointFigures<N> joint_figures(const JointShape& shape, const JointInputs<N>& in) {
-  JointFigures<N> out{line_figures(shape, in), {}, {}, {}, {}};
+  JointFigures<N> out{line_figures(shape, in), {}, {}, {}, {}, {}};
   out.section = name(section_of(shape, in), fig::section);
   out.labour = joint_labour(shape.labour, in.labour, drivers_of(out, in.sides));
   return out;
@@ -90,10 +92,24 @@ void materials_and_money(const Row<N>& row, const JointFigures<N>& whole, const 
       name(shape.beam ? beam_electricity(in.beam_power, in.source_efficiency, in.auxiliary_power, out.arc)
                       : arc_electricity(in.voltage, in.current, in.source_efficiency, in.auxiliary_power, out.arc),
            fig::energy, g);
-  out.power_cost = name(out.energy * in.electricity, fig::power_cost, g);
+  const Money<N> electricity = out.energy * in.electricity;
+  out.power_cost = name(g == 0 ? electricity + whole.heat.fuel : electricity, fig::power_cost, g);
   out.wear_cost = name(wear_of(row, whole.weld_length, g, out), fig::wear_cost, g);
   out.equipment_cost = name(out.labour.floor * in.equipment_rate, fig::equipment_cost, g);
   out.cost = name(cost + out.power_cost + out.wear_cost + out.equipment_cost, fig::joint_cost, g);
+}
+
+/// Hardening, preheat and what it takes, when the passes are known.
+template <class N>
+void heat_the_joint(const Row<N>& row, const LabourDrivers<N>& drivers, RowFigures<N>& out) {
+  HeatFigures<N>& heat = out.joint.heat;
+  heat = heat_figures(row.heat_shape, row.heat, row.joint.thickness, row.joint.thickness_second);
+  Ratio<N> passes{};
+  for (std::size_t g = 0; g < out.passes.size(); ++g) {
+    passes = passes + out.passes[g].passes;
+    out.passes[g].preheat_asked = asked_by_method_b(row, heat, out.passes[g].heat_input, static_cast<std::uint32_t>(g));
+  }
+  preheat_effort(row.heat_shape, row.heat, drivers, passes, heat, out.joint.labour);
 }
 
 template <class N>
@@ -108,9 +124,10 @@ RowFigures<N> row_figures(const Row<N>& row) {
     filler_used(row, out.joint.weld_length, g, out.passes[i]);
     out.passes[i].labour = labour_of_group(row, out.joint, drivers, g, out.passes[i]);
   }
-  if (!row.joint.labour.terms.empty())
-    out.joint.labour.elements =
-        element_times(row.joint.labour.terms, joint_counts(drivers, out.joint.labour, out.passes), 0);
+  heat_the_joint(row, drivers, out);
+  if (!row.joint.labour.terms.empty() || row.heat_shape.partly_attended)
+    out.joint.labour.elements = element_times(
+        row.joint.labour.terms, joint_counts(drivers, out.joint.labour, out.passes), 0, out.joint.heat.waiting);
   for (std::size_t i = 0; i < row.passes.size(); ++i) {
     const auto g = static_cast<std::uint32_t>(i);
     floor_times(row.shape.labour, row.joint.labour, out.joint.labour, g, out.passes[i].labour);

@@ -1,5 +1,6 @@
 #include "read/job_fields.hpp"
 
+#include "read/heat_fields.hpp"
 #include "read/labour_fields.hpp"
 #include "read/opening.hpp"
 #include "read/priced.hpp"
@@ -21,7 +22,7 @@ void already_read(Reading&, Value, const FieldInfo&, JobText&) {}
 /// What may be said for a joint, and above it for all joints.
 template <auto Member>
 constexpr auto default_fields() {
-  return std::to_array({
+  constexpr auto words = std::to_array({
       field<Member, &JointDefaults::base_metal>("base_metal", "name of a base metal in the rate book: S235"),
       field<Member, &JointDefaults::process>("process", "ISO 4063 number or AWS letters: 135"),
       field<Member, &JointDefaults::procedure>("procedure", "name of a procedure in the rate book"),
@@ -31,6 +32,7 @@ constexpr auto default_fields() {
       below_whole(field<Member, &JointDefaults::range>(
           "range", "how far sizes and prices stated here may lie off either way: 5 %")),
   });
+  return joined(words, heat_default_fields<Member>());
 }
 
 constexpr std::string_view base_metal_ways[] = {"mass"};
@@ -96,6 +98,9 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
     field<&JointText::mark>("mark", "where it is, in words: leg to base plate"),
     field<&JointText::note>("note", "a note, in words"),
     required(field<&JointText::weld>("weld", weld_kinds_in_words)),
+    chosen_from(joint_types,
+                field<&JointText::joint_type>(
+                    "joint_type", "how the members meet, for the heat they lead away: butt, tee or corner")),
     field<&JointText::count>("count", "how many such joints a weldment has: 4"),
     at_most(2, field<&JointText::sides>("sides", "sides welded, 1 or 2")),
     {{.key = "passes",

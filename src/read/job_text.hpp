@@ -3,6 +3,7 @@
 
 #include <functional>
 
+#include "read/heat_text.hpp"
 #include "read/labour_text.hpp"
 #include "read/weld_text.hpp"
 
@@ -42,12 +43,14 @@ struct BackgougeText {
 struct JointDefaults {
   std::optional<Word> base_metal, process, procedure, position, finish, grade;
   Maybe<dim::ratio> range;  // how far the sizes and prices stated may lie off, either way
+  HeatDefaults heat;
 };
 
 struct JointText {
   Place place;
   std::optional<Word> id, mark, note;
   std::optional<Word> weld;  // a word for each WeldKind
+  std::optional<Chosen> joint_type;
   Maybe<dim::length> leg, throat, length, outside_diameter, gap, root_face, element, pitch, gap_e, gap_max;
   std::optional<Span<dim::length>> thickness;  // `8 mm`, or `[3 mm, 10 mm]` for first and second member
   Maybe<dim::angle> groove_angle;

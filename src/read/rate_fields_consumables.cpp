@@ -21,6 +21,20 @@ constexpr auto gouging_own = std::to_array({
 });
 constexpr auto gouging_table = joined(gouging_own, figure_evidence_fields<&GougingText::evidence>());
 
+constexpr auto preheating_own = std::to_array({
+    required(field<&PreheatingText::burner>("burner", "heat that the burner gives: 15 kW")),
+    required(field<&PreheatingText::burner_efficiency>("burner_efficiency", "of that heat, what the part takes: 35 %")),
+    required(or_zero(field<&PreheatingText::fuel>("fuel", "price of the heat that the burner gives: 0.16 EUR/kWh"))),
+    required(field<&PreheatingText::soak_width>(
+        "soak_width", "heated beside the joint, in each run of plate that leads heat away: 75 mm")),
+    required(field<&PreheatingText::specific_heat>("specific_heat", "of steel: 490 J/kgK")),
+    required(or_zero(field<&PreheatingText::room>("room", "temperature of the shop: 20 degC"))),
+    or_zero(field<&PreheatingText::attended>("attended", "of the burner's minutes, all when left out: 50 %")),
+    or_zero(field<&PreheatingText::check_per_joint>("check_per_joint", "of the temperature, before welding: 2 min")),
+    or_zero(field<&PreheatingText::check_per_pass>("check_per_pass", "of the temperature, before each pass: 0.2 min")),
+});
+constexpr auto preheating_table = joined(preheating_own, evidence_fields<&PreheatingText::evidence>());
+
 constexpr auto flux_own = std::to_array({
     required(field<&FluxText::name>("name", "by which procedures name it: F-AB1")),
     field<&FluxText::classification>("classification", "by its standard: ISO 14174 S A AB 1"),
@@ -50,6 +64,10 @@ std::span<const Field<PassLimitText>> fields<PassLimitText>() {
 template <>
 std::span<const Field<GougingText>> fields<GougingText>() {
   return gouging_table;
+}
+template <>
+std::span<const Field<PreheatingText>> fields<PreheatingText>() {
+  return preheating_table;
 }
 template <>
 std::span<const Field<FluxText>> fields<FluxText>() {

@@ -4,6 +4,19 @@
 namespace seambook {
 namespace {
 
+constexpr auto composition_table = std::to_array({
+    field<&CompositionText::carbon>("carbon", "mass share: 0.16 %"),
+    or_zero(field<&CompositionText::silicon>("silicon", "mass share: 0.30 %")),
+    or_zero(field<&CompositionText::manganese>("manganese", "mass share: 1.40 %")),
+    or_zero(field<&CompositionText::chromium>("chromium", "mass share: 0.05 %")),
+    or_zero(field<&CompositionText::molybdenum>("molybdenum", "mass share: 0.02 %")),
+    or_zero(field<&CompositionText::vanadium>("vanadium", "mass share: 0.01 %")),
+    or_zero(field<&CompositionText::nickel>("nickel", "mass share: 0.10 %")),
+    or_zero(field<&CompositionText::copper>("copper", "mass share: 0.15 %")),
+    or_zero(field<&CompositionText::niobium>("niobium", "mass share: 0.02 %")),
+    or_zero(field<&CompositionText::boron>("boron", "mass share: 0.0005 %")),
+});
+
 constexpr auto base_metal_own = std::to_array({
     required(field<&BaseMetalText::name>("name", "by which jobs name it: S235")),
     field<&BaseMetalText::also>("also", "other names: [S235JR, \"1.0038\"]"),
@@ -12,6 +25,10 @@ constexpr auto base_metal_own = std::to_array({
     field<&BaseMetalText::density>("density", "of the metal: 7.85 g/cm3"),
     or_zero(field<&BaseMetalText::price>("price", "what the shop pays: 1.15 EUR/kg")),
     field<&BaseMetalText::yield>("yield", "net mass as a share of the mass bought: 85 %"),
+    field<&BaseMetalText::composition>("composition", "of the steel, for its carbon equivalents: {carbon: 0.16 %}"),
+    field<&BaseMetalText::carbon_equivalent>("carbon_equivalent", "CE (IIW), in place of the computed one: 0.43 %"),
+    field<&BaseMetalText::specific_heat>("specific_heat", "in place of that of steel under 'preheating': 900 J/kgK"),
+    field<&BaseMetalText::cet>("cet", "CET of EN 1011-2, in place of the computed one: 0.31 %"),
 });
 constexpr auto base_metal_table = joined(base_metal_own, figure_evidence_fields<&BaseMetalText::evidence>());
 
@@ -27,6 +44,7 @@ constexpr auto filler_own = std::to_array({
     field<&FillerText::stub>("stub", "thrown away of each covered electrode: 50 mm"),
     field<&FillerText::piece_mass>("piece_mass", "of one electrode or rod, covering included: 33 g"),
     field<&FillerText::linear_mass>("linear_mass", "of a metre of tubular wire: 7.6 g/m"),
+    field<&FillerText::hydrogen>("hydrogen", "diffusible, in the weld metal: 5 ml/100g"),
 });
 constexpr auto filler_table = joined(filler_own, figure_evidence_fields<&FillerText::evidence>());
 
@@ -50,6 +68,10 @@ constexpr auto preparation_table = joined(preparation_own, figure_evidence_field
 
 }  // namespace
 
+template <>
+std::span<const Field<CompositionText>> fields<CompositionText>() {
+  return composition_table;
+}
 template <>
 std::span<const Field<BaseMetalText>> fields<BaseMetalText>() {
   return base_metal_table;

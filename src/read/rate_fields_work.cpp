@@ -58,6 +58,7 @@ constexpr auto procedure_settings = std::to_array({
     field<&ProcedureText::beam_power>("beam_power", "of a laser: 1100 W"),
     field<&ProcedureText::scan_width>("scan_width", "of a laser: 2 mm"),
     or_zero(field<&ProcedureText::focus>("focus", "of a laser, from the surface: 0 mm")),
+    field<&ProcedureText::hydrogen>("hydrogen", "diffusible, in the weld metal, in place of the filler's: 5 ml/100g"),
     field<&ProcedureText::oscillation>("oscillation", "shape of a laser's oscillation, in words"),
     field<&ProcedureText::polarity>("polarity", "of the electrode: DCEP, DCEN or AC"),
     field<&ProcedureText::transfer>("transfer", "of metal, in words: pulsed"),

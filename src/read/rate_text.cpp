@@ -48,6 +48,7 @@ constexpr auto rate_table = std::to_array<Field<RateText>>({
     field<&RateText::wear_parts>("wear_parts", "a list of parts that wear"),
     field<&RateText::pass_limits>("pass_limits", "a list of the largest single passes"),
     field<&RateText::gouging>("gouging", "what gouging the root from the back takes"),
+    field<&RateText::preheating>("preheating", "what preheating with a burner takes"),
     field<&RateText::finishes>("finishes", "a list of finishes"),
     field<&RateText::preparations>("preparations", "a list of joint preparations"),
     field<&RateText::procedures>("procedures", "a list of procedures"),

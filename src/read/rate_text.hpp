@@ -5,6 +5,7 @@
 
 #include "read/check_text.hpp"
 #include "read/consumables_text.hpp"
+#include "read/heat_text.hpp"
 #include "read/labour_text.hpp"
 #include "read/price_text.hpp"
 
@@ -70,6 +71,9 @@ struct BaseMetalText {
   Maybe<dim::density> density;
   Maybe<dim::money_per_mass> price;
   Maybe<dim::ratio> yield;
+  std::optional<CompositionText> composition;
+  Maybe<dim::ratio> carbon_equivalent, cet;  // stated ones go before computed ones
+  Maybe<dim::specific_heat> specific_heat;   // in place of preheating's
   Evidence evidence;
 };
 
@@ -80,9 +84,10 @@ struct FillerText {
   Maybe<dim::density> density;
   Maybe<dim::money_per_mass> price;
   Maybe<dim::mass> pack;
-  Maybe<dim::length> length, stub;      // covered electrodes: of one, and what is thrown away of it
-  Maybe<dim::mass> piece_mass;          // of one electrode or rod
-  Maybe<dim::linear_mass> linear_mass;  // tubular wires: of a metre
+  Maybe<dim::length> length, stub;       // covered electrodes: of one, and what is thrown away of it
+  Maybe<dim::mass> piece_mass;           // of one electrode or rod
+  Maybe<dim::linear_mass> linear_mass;   // tubular wires: of a metre
+  Maybe<dim::volume_per_mass> hydrogen;  // diffusible, in weld metal
   Evidence evidence;
 };
 
@@ -133,6 +138,7 @@ struct ProcedureText {
   Maybe<dim::area> area_per_pass;         // what one pass lays; from wire feed and travel speed when not stated
   Maybe<dim::power> beam_power;
   Maybe<dim::length> scan_width, focus;
+  Maybe<dim::volume_per_mass> hydrogen;  // in place of the filler's
   Evidence evidence;
 };
 
@@ -225,6 +231,7 @@ struct RateText {
   std::vector<CombinationCheckText> combination_checks;
   std::vector<LaserCheckText> laser_checks;
   std::optional<GougingText> gouging;
+  std::optional<PreheatingText> preheating;
   std::vector<LabourText> labour;
   std::vector<LabourElementText> labour_elements;
   std::vector<JobElementText> job_elements;

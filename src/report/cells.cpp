@@ -16,13 +16,13 @@ bool is_money(const Unit& unit) { return std::string_view(unit.word) == unit::mo
 void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const Label& label, double value,
                std::uint32_t row, std::uint16_t column) {
   const Shown as = shown_in(shared.terms, *label.figure);
-  const double shown = value / as.unit.si;
+  const double shown = shown_number(value, as.unit);
   if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) {
     Tape one;  // a lone input, rendered in the column's unit
     one.labels.push_back(label);
     const std::uint32_t leaf = one.add({.value = value, .label = 1, .op = Op::input});
     const std::uint32_t link = one.add({.value = value, .operands = {leaf}, .op = Op::named});
-    const std::string text = formula(one, link, as.unit.si, [&](const Tape&, std::uint32_t) { return home->second; });
+    const std::string text = formula(one, link, as.unit, [&](const Tape&, std::uint32_t) { return home->second; });
     put_formula(sheet, row, column, {text, shown}, as.decimals);
     return;
   }
@@ -42,7 +42,7 @@ void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const La
 Validation admitted(std::uint32_t row, std::uint16_t column, const Limits& limits, const Unit& unit,
                     std::string_view words) {
   constexpr double step = 1e-3;  // of the shown unit: how near an end comes that is not allowed itself
-  Validation v{row, column, limits.low / unit.si, std::min(limits.high / unit.si, 1e6), false, {}};
+  Validation v{row, column, shown_number(limits.low, unit), std::min(shown_number(limits.high, unit), 1e6), false, {}};
   if (limits.low_open) v.minimum += step;
   if (limits.high_open) v.maximum -= step;
   v.message = fmt::format("{}, {:g} to {:g}", words, v.minimum, v.maximum);
@@ -104,8 +104,8 @@ LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string s
     if (const auto at = table.columns.find(label.figure); at != table.columns.end()) {
       const std::string cell = cell_name(row + label.row, at->second.column);
       const bool here = at->second.sheet == sheet;
-      return LeafText{here ? cell : sheet_reference(at->second.sheet) + "!" + cell,
-                      shown_in(shared.terms, *label.figure).unit.si};
+      return shown_leaf(here ? cell : sheet_reference(at->second.sheet) + "!" + cell,
+                        shown_in(shared.terms, *label.figure).unit);
     }
     if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) return home->second;
     return std::nullopt;
@@ -125,15 +125,15 @@ void put_record(std::vector<Sheet>& sheets, const Table& table, const SharedCell
     const std::uint32_t in_row = row + label.row;
     const Shown as = shown_in(shared.terms, *label.figure);
     if (node.op == Op::input && !read[i]) {  // said by the job, used by no formula
-      put_number(sheet, in_row, at->second.column, node.value / as.unit.si, as.decimals);
+      put_number(sheet, in_row, at->second.column, shown_number(node.value, as.unit), as.decimals);
       continue;
     }
     if (node.op == Op::input) {
       put_input(sheet, shared, job, label, node.value, in_row, at->second.column);
       continue;
     }
-    const std::string text = formula(tape, i, as.unit.si, cells_of(table, shared, sheet.name, row));
-    sheet.cells.push_back({in_row, at->second.column, Formula{text, node.value / as.unit.si}, Look::figure,
+    const std::string text = formula(tape, i, as.unit, cells_of(table, shared, sheet.name, row));
+    sheet.cells.push_back({in_row, at->second.column, Formula{text, shown_number(node.value, as.unit)}, Look::figure,
                            number_format(as.decimals, is_money(as.unit))});
   }
 }

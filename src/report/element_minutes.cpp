@@ -14,7 +14,7 @@ struct ElementLine {
 };
 
 struct JointTimes {
-  Time<> welding, start, interpass, change, gouge, fit_up, fit_up_extra, tack, finish, purge;
+  Time<> welding, start, interpass, change, gouge, fit_up, fit_up_extra, tack, finish, purge, preheat;
   std::array<Time<>, labour_kinds> elements{};
 };
 
@@ -28,7 +28,7 @@ JointTimes times_of(const Estimate& estimate) {
     }
     const JointLabour<double>& whole = row.joint.labour;
     add(t.fit_up, whole.fit_up), add(t.fit_up_extra, whole.fit_up_extra), add(t.tack, whole.tack);
-    add(t.finish, whole.finish), add(t.purge, whole.purge);
+    add(t.finish, whole.finish), add(t.purge, whole.purge), add(t.preheat, whole.preheat);
     for (std::size_t k = 0; k < labour_kinds; ++k) add(t.elements[k], whole.elements.of[k]);
   }
   for (const WeldmentFigures<double>& w : estimate.weldments)
@@ -50,6 +50,7 @@ std::vector<ElementLine> element_lines(const RateBook& book, const Estimate& est
   of_joints(fig::fit_up_min, t.fit_up);
   of_joints(fig::fit_up_extra_min, t.fit_up_extra);
   of_joints(fig::tack_min, t.tack);
+  of_joints(fig::preheat_min, t.preheat);
   of_joints(book.method.by_factor ? fig::factor_min : fig::arc, t.welding);
   of_joints(fig::start_min, t.start);
   of_joints(fig::interpass_min, t.interpass);

@@ -9,6 +9,7 @@
 #include "estimate/gather_labour.hpp"
 #include "report/cells.hpp"
 #include "report/doubt_json.hpp"
+#include "report/heat_facts.hpp"
 #include "report/material_totals.hpp"
 #include "report/piece_totals.hpp"
 
@@ -112,6 +113,8 @@ Json joint_json(const RateBook& book, const Job& job, const Estimate& estimate, 
   for (const PassGroup& group : joint.passes) json["roles"].push_back(role_word(group.role));
   add_figures(json, totals, totals.floor, totals.waiting);
   json["elements_min"] = elements_json(book, joint, estimate.joints[j]);
+  for (const HeatFact& fact : heat_facts(book, joint, estimate.joints[j]))
+    std::visit([&](const auto& value) { json["heat"][fact.key] = value; }, fact.value);
   json["cost"] = cost_json(joint_cost(totals));
   return json;
 }

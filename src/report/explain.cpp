@@ -25,9 +25,9 @@ std::string unit_text(const Unit& unit, std::string_view currency) {
   return word;
 }
 
-/// Size in SI of what a figure's number in a formula counts: percentages stand there as ratios.
-double formula_unit(const Figure& figure, Terms terms) {
-  return std::string_view(figure.unit.word) == unit::percent.word ? 1 : shown_in(terms, figure.unit).unit.si;
+/// What a figure's number in a formula counts: percentages stand there as ratios.
+Unit formula_unit(const Figure& figure, Terms terms) {
+  return std::string_view(figure.unit.word) == unit::percent.word ? unit::none : shown_in(terms, figure.unit).unit;
 }
 
 /// The name of each label, by its number. A figure that stands in several rows has the row in its name; inputs that
@@ -67,17 +67,17 @@ WorkedStep worked_step(const Tape& tape, std::uint32_t node, const std::vector<s
     return *t.labels[t.nodes[i].label].figure;
   };
   const LeafFinder by_name = [&](const Tape& t, std::uint32_t i) {
-    return LeafText{names[t.nodes[i].label], formula_unit(of_label(t, i), words.terms)};
+    return shown_leaf(names[t.nodes[i].label], formula_unit(of_label(t, i), words.terms));
   };
   const LeafFinder by_number = [&](const Tape& t, std::uint32_t i) {
-    const double scale = formula_unit(of_label(t, i), words.terms);
-    return LeafText{number_in_formula(t.nodes[i].value / scale), scale};
+    const Unit in = formula_unit(of_label(t, i), words.terms);
+    return shown_leaf(number_in_formula(shown_number(t.nodes[i].value, in)), in);
   };
   return {names[n.label],
           figure.words,
-          formula(tape, node, shown.si, by_name),
-          formula(tape, node, shown.si, by_number),
-          ten_digits(n.value / shown.si),
+          formula(tape, node, shown, by_name),
+          formula(tape, node, shown, by_number),
+          ten_digits(shown_number(n.value, shown)),
           unit_text(shown, words.currency),
           figure.source};
 }
@@ -98,10 +98,10 @@ Working working(const Tape& tape, const WorkingWords& words, std::size_t first, 
     if (node.op == Op::input && read[i]) {
       const Label& label = tape.labels[node.label];
       const Unit unit = shown_in(words.terms, label.figure->unit).unit;
-      out.inputs.push_back({names[node.label], label.figure->words, ten_digits(node.value / unit.si),
+      out.inputs.push_back({names[node.label], label.figure->words, ten_digits(shown_number(node.value, unit)),
                             unit_text(unit, words.currency), words.origin(label.source)});
     }
-    if (node.op == Op::named && i >= first)
+    if (node.op == Op::named && i >= first && !(words.left_out && words.left_out(tape.labels[node.label])))
       out.steps.push_back(worked_step(tape, static_cast<std::uint32_t>(i), names, words));
   }
   return out;

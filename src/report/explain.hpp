@@ -34,7 +34,8 @@ struct WorkingWords {
   std::function<std::string(SourceId)> origin;
   std::function<std::string(const Label&)> row;  // tells rows of one figure apart; empty: by number, from 1
   std::string currency;
-  Terms terms = Terms::iso;  // whose units are printed
+  Terms terms = Terms::iso;                         // whose units are printed
+  std::function<bool(const Label&)> left_out = {};  // results that say nothing; empty: none
 };
 
 /// Nodes [first, last) of the tape; `last` is cut at its end. Inputs that nothing there reads are left away.

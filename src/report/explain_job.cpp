@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "basics/utf8.hpp"
+#include "estimate/preheat.hpp"
 #include "quote/job_work.hpp"
 #include "quote/lift.hpp"
 #include "report/explain.hpp"
@@ -72,6 +73,17 @@ std::string change_in_words(const ExplainedJob& e, const StationWork& work, cons
   return out;
 }
 
+/// What method B asks for, or why it is not computed; and what is stated.
+std::string preheat_line(const ExplainedJob& e, const Joint& joint, const RowFigures<double>& row) {
+  if (!hardens(e.book.base_metals[joint.base_metal].group)) return {};
+  const std::string asked = asked_in_words(e.book, asked_preheat(e.book, joint, row));
+  const Unit unit = shown_in(e.book.terms, unit::celsius).unit;
+  const Sourced& preheat = joint.heat.preheat.si;
+  std::string stated = joint.heat.preheat_stated ? "none" : "nothing";
+  if (preheat.source != no_source) stated = shown(preheat.value, unit);
+  return "  " + printable_line(fmt::format("preheat: {} stated; by method B of EN 1011-2 {}", stated, asked));
+}
+
 }  // namespace
 
 std::string explain_joint(const ExplainedJob& e, std::size_t index) {
@@ -89,9 +101,15 @@ std::string explain_joint(const ExplainedJob& e, std::size_t index) {
   if (e.book.method.by_factor)
     out += "  " + printable_line(fmt::format("labour by operating factor, which is {}; it covers {}",
                                              e.book.method.definition, e.book.method.covers));
+  const RowFigures<double>& row = e.estimate.joints[index];
+  out += preheat_line(e, joint, row);
   Tape tape;
   row_figures(lift_row<Traced>(gather_row(e.book, e.job, joint), &tape));
-  return out + render(working(tape, words_for(e)));
+  WorkingWords words = words_for(e);
+  words.left_out = [&](const Label& label) {
+    return label.figure == &fig::preheat_asked && !method_b_lacks(e.book, joint, row, label.row).empty();
+  };
+  return out + render(working(tape, words));
 }
 
 std::string explain_weldment(const ExplainedJob& e, std::size_t index) {

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "estimate/row.hpp"
+#include "report/heat_page.hpp"
 
 namespace seambook {
 namespace {
@@ -10,7 +11,8 @@ namespace {
 std::vector<const Figure*> labour_columns() {
   std::vector<const Figure*> columns = {&fig::fit_up_min, &fig::fit_up_extra_min, &fig::tacks,      &fig::tack_min,
                                         &fig::factor_min, &fig::starts,           &fig::start_min,  &fig::interpass_min,
-                                        &fig::change_min, &fig::gouge_min,        &fig::finish_min, &fig::purge_min};
+                                        &fig::change_min, &fig::gouge_min,        &fig::finish_min, &fig::purge_min,
+                                        &fig::preheat_min};
   for (const Figure& extent : fig::extents) columns.push_back(&extent);
   for (const Figure& minutes : fig::element_min) columns.push_back(&minutes);
   for (const Figure* figure : {&fig::attended, &fig::floor, &fig::waiting_min}) columns.push_back(figure);
@@ -90,6 +92,8 @@ std::vector<const Figure*> joint_columns(std::size_t page) {
               &fig::heat_input};
     case 2:
       return labour_columns();
+    case heat_page_number:
+      return heat_columns();
     default:
       return {&fig::deposit,   &fig::filler,     &fig::pieces,      &fig::flux,           &fig::gas,
               &fig::purge_gas, &fig::energy,     &fig::labour_cost, &fig::filler_cost,    &fig::flux_cost,
@@ -133,7 +137,12 @@ bool adds_up(const Figure* figure) {
                                                &fig::equipment_cost,
                                                &fig::joint_cost,
                                                &fig::factor_min,
-                                               &fig::waiting_min};
+                                               &fig::waiting_min,
+                                               &fig::preheat_min,
+                                               &fig::heated,
+                                               &fig::preheat_energy,
+                                               &fig::burner_min,
+                                               &fig::fuel_money};
   for (const Figure& minutes : fig::element_min)
     if (figure == &minutes) return true;
   return sums.contains(figure);

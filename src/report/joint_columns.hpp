@@ -7,8 +7,8 @@
 
 namespace seambook {
 
-/// Joints, passes, labour, materials.
-inline constexpr std::size_t joint_page_count = 4;
+/// Joints, passes, labour, materials, heat.
+inline constexpr std::size_t joint_page_count = 5, heat_page_number = 4;
 /// The figures of a page; those that no joint of the job has get no column.
 std::vector<const Figure*> joint_columns(std::size_t page);
 /// Whether the column has a sum below it.

@@ -5,6 +5,7 @@
 #include <array>
 #include <set>
 
+#include "report/heat_page.hpp"
 #include "report/joint_columns.hpp"
 
 namespace seambook {
@@ -31,10 +32,10 @@ MaterialWords material_words(const std::set<const Figure*>& found) {
 }
 
 constexpr std::array<const char*, joint_page_count> sheet_names = {joints_sheet, passes_sheet, labour_sheet,
-                                                                   materials_sheet};
-constexpr std::array<const char*, joint_page_count> titles = {"Joints: what the job says", "Passes: welds and arc time",
-                                                              "Labour: floor time by element",
-                                                              "Materials and cost by joint"};
+                                                                   materials_sheet, heat_sheet};
+constexpr std::array<const char*, joint_page_count> titles = {
+    "Joints: what the job says", "Passes: welds and arc time", "Labour: floor time by element",
+    "Materials and cost by joint", "Heat: hardening and preheat"};
 
 /// Figures that some row has; a column nobody needs is left out.
 std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
@@ -43,6 +44,7 @@ std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
   for (const Joint& joint : job.joints) {
     tape.clear();
     row_figures(lift_row<Traced>(gather_row(book, job, joint), &tape));
+    add_stated_heat(joint, found);
     const std::vector<bool> read = read_nodes(tape);
     for (std::size_t i = 0; i < tape.nodes.size(); ++i) {
       const TapeNode& node = tape.nodes[i];
@@ -52,7 +54,9 @@ std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
   return found;
 }
 
-void lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPages& pages) {
+/// True when the job has something for the heat page.
+bool lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPages& pages) {
+  bool heat = false;
   pages.table.first_row = heading_row + 1;
   pages.words = material_words(found);
   for (std::size_t p = 0; p < joint_page_count; ++p) {
@@ -71,11 +75,13 @@ void lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPa
       put(sheet, heading_row, column++, heading_of(*figure, book.currency, book.terms), Look::heading);
       sheet.column_widths.push_back(9.5);
     }
+    if (p == heat_page_number) heat = lay_out_heat(book, found, sheet, column);
     sheet.frozen_rows = heading_row + 1;
     sheet.frozen_columns = 3;
     sheet.repeat_rows = {heading_row, heading_row};
     sheet.landscape = true;
   }
+  return heat;
 }
 
 void put_names(const RateBook& book, const Job& job, const Joint& joint, JointPages& pages, std::uint32_t row) {
@@ -125,7 +131,7 @@ void remember_inputs(const JointPages& pages, const Tape& tape, std::uint32_t ro
     if (label.source < first_job_source || at == pages.table.columns.end()) continue;
     const std::string cell =
         sheet_reference(at->second.sheet) + "!" + cell_name(row + label.row, at->second.column, true);
-    seen.cells.try_emplace(label.source, LeafText{cell, shown_in(seen.terms, *label.figure).unit.si});
+    seen.cells.try_emplace(label.source, shown_leaf(cell, shown_in(seen.terms, *label.figure).unit));
   }
 }
 
@@ -160,7 +166,7 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
           fmt::format("By operating factor, which is {}. It covers {}.", book.method.definition, book.method.covers),
           Look::note);
   }
-  lay_out(figures_in(book, job), book, pages);
+  const bool heat = lay_out(figures_in(book, job), book, pages);
   std::map<const Figure*, double> sums;
   std::uint32_t row = pages.table.first_row;
   SharedCells seen = shared;
@@ -172,6 +178,8 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
     put_record(pages.sheets, pages.table, seen, job, tape, row);
     remember_inputs(pages, tape, row, seen);
     put_constants(figures, pages, row);
+    put_heat(book, joint, row_figures(lift_row<double>(gather_row(book, job, joint))), tape, pages.table, seen,
+             pages.sheets[heat_page_number], row);
     for (const TapeNode& node : tape.nodes) {
       if (node.op == Op::named)
         sums[tape.labels[node.label].figure] +=
@@ -181,6 +189,7 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
   }
   pages.last_row = row - 1;
   if (rows == Rows::add_up) put_totals(pages, sums, book.terms);
+  if (!heat) pages.sheets.pop_back();
   return pages;
 }
 

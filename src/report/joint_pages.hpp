@@ -1,5 +1,5 @@
-// Four pages with one row a pass group, in step: what the job says, the welds and their passes, the minutes they take,
-// what they use and cost.
+// Pages with one row a pass group, in step: what the job says, the welds and their passes, the minutes they take, what
+// they use and cost, and for steels that harden their heat.
 #pragma once
 
 #include "report/cells.hpp"
@@ -21,7 +21,7 @@ struct JointPages {
   Table table;
   MaterialWords words;
   std::uint32_t last_row = 0;  // of the data; totals stand in the next
-  std::vector<Sheet> sheets;   // joints, passes, labour, materials
+  std::vector<Sheet> sheets;   // joints, passes, labour, materials; heat when there is any
 };
 
 /// Whether the rows add up: not where a joint stands once for every way to weld it.

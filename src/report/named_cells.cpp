@@ -9,8 +9,8 @@ LeafFinder leaves_of(const NamedCells& cells, const SharedCells& shared, std::st
     const Label& label = tape.labels[tape.nodes[node].label];
     if (const auto at = cells.find({label.figure, label.row}); at != cells.end()) {
       const std::string cell = cell_name(at->second.row, at->second.column, true);
-      return LeafText{at->second.sheet == sheet ? cell : sheet_reference(at->second.sheet) + "!" + cell,
-                      shown_in(shared.terms, *label.figure).unit.si};
+      return shown_leaf(at->second.sheet == sheet ? cell : sheet_reference(at->second.sheet) + "!" + cell,
+                        shown_in(shared.terms, *label.figure).unit);
     }
     if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) return home->second;
     return std::nullopt;

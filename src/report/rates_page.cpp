@@ -14,7 +14,9 @@ struct RatesAt {
 
 Unit unit_of(const RateBook& book, const RateSource& source) { return shown_in(book.terms, source.unit).unit; }
 
-double in_unit(const RateBook& book, const RateSource& source) { return source.value / unit_of(book, source).si; }
+double shown_value(const RateBook& book, const RateSource& source) {
+  return shown_number(source.value, unit_of(book, source));
+}
 
 int decimals_of(double number) {
   for (int d = 0; d < 4; ++d) {
@@ -30,8 +32,8 @@ SharedCells rate_cells(const RateBook& book, const std::vector<SourceId>& used) 
   cells.terms = book.terms;
   std::uint32_t row = rates_heading;
   for (const SourceId id : used) {
-    cells.cells[id] = {std::string(rates_sheet) + "!" + cell_name(++row, RatesAt::value, true),
-                       unit_of(book, book.sources[id]).si};
+    cells.cells[id] = shown_leaf(std::string(rates_sheet) + "!" + cell_name(++row, RatesAt::value, true),
+                                 unit_of(book, book.sources[id]));
   }
   return cells;
 }
@@ -61,7 +63,7 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
     const RateSource& source = book.sources[id];
     put(sheet, row, RatesAt::entry, source.entry);
     put(sheet, row, RatesAt::what, source.field);
-    put_number(sheet, row, RatesAt::value, in_unit(book, source), decimals_of(in_unit(book, source)),
+    put_number(sheet, row, RatesAt::value, shown_value(book, source), decimals_of(shown_value(book, source)),
                source.frozen ? Look::frozen : Look::input);
     if (!source.frozen) {
       sheet.validations.push_back(admitted(row, RatesAt::value, source.limits, unit_of(book, source), source.field));
@@ -69,7 +71,7 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
                             unit_word(unit_of(book, source), book.currency)});
     }
     put(sheet, row, RatesAt::unit_column, unit_word(unit_of(book, source), book.currency));
-    put_number(sheet, row, RatesAt::original, in_unit(book, source), decimals_of(in_unit(book, source)));
+    put_number(sheet, row, RatesAt::original, shown_value(book, source), decimals_of(shown_value(book, source)));
     put_formula(
         sheet, row, RatesAt::changed,
         {fmt::format("IF({}={},\"\",\"changed\")", cell_name(row, RatesAt::value), cell_name(row, RatesAt::original)),

@@ -46,6 +46,7 @@ struct Joint {
   GrooveSizes groove;
   FillSizes fill;
   LineSizes path;
+  JointHeat heat;
   bool purge = false;
   bool lap = false;                   // a fillet along the edge of the first member
   std::optional<std::size_t> grade;   // of labour; absent: that of the process

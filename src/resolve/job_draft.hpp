@@ -103,6 +103,8 @@ void resolve_excess(JobDraft&, const JointText&, Joint&);
 /// Refuses impossible grooves and sets what the sheet admits.
 void check_groove(JobDraft&, const Joint&);
 void resolve_preparation(JobDraft&, const JointText&, Joint&);
+/// Preheat, interpass temperature, limit of heat input, and in how many runs of plate heat flows away.
+void resolve_joint_heat(JobDraft&, const JointText&, const DefaultLevels&, Joint&);
 /// The groove gouged into the root from the back, where the joint asks for it.
 void resolve_backgouge(JobDraft&, const JointText&, Joint&);
 /// `complete`: all is known of the joint by which a procedure is chosen or judged.

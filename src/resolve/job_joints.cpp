@@ -92,6 +92,7 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
       resolve_sizes(draft, text, joint);
       resolve_preparation(draft, text, joint);
       resolve_backgouge(draft, text, joint);
+      resolve_joint_heat(draft, text, levels, joint);
       const bool position_found = take_position(draft, levels, joint);
       const bool sized =
           given(joint.thickness) && (weld != WeldKind::fillet || given(joint.leg) || given(joint.throat));

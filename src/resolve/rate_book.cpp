@@ -41,6 +41,7 @@ std::vector<Place> rate_entry_places(const RateText& text) {
   add_entry_places(places, text.wear_parts);
   add_entry_places(places, text.pass_limits);
   add_entry_place(places, text.gouging);
+  add_entry_place(places, text.preheating);
   add_entry_places(places, text.finishes);
   add_entry_places(places, text.preparations);
   add_entry_places(places, text.procedures);
@@ -71,6 +72,7 @@ std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnos
   resolve_wear_parts(draft, text);
   resolve_pass_limits(draft, text);
   resolve_gouging(draft, text);
+  resolve_preheating(draft, text);
   resolve_finishes(draft, text);
   resolve_labour_elements(draft, text);
   resolve_job_elements(draft, text);

@@ -10,6 +10,7 @@
 #include "read/rate_text.hpp"
 #include "resolve/checks.hpp"
 #include "resolve/consumables.hpp"
+#include "resolve/heat_book.hpp"
 #include "resolve/labour_book.hpp"
 #include "resolve/price_policy.hpp"
 #include "resolve/source.hpp"
@@ -64,6 +65,8 @@ struct BaseMetal {
   Known<dim::density> density;
   Known<dim::money_per_mass> price;  // absent (no_source) when the book gives none
   Known<dim::ratio> yield;
+  Hardening hardening;
+  Known<dim::specific_heat> specific_heat;  // absent: that of preheating, which is of steel
 };
 
 struct Filler {
@@ -73,9 +76,10 @@ struct Filler {
   Known<dim::density> density;
   Known<dim::money_per_mass> price;
   std::optional<Mass<>> pack;
-  Known<dim::length> length, stub;      // covered electrodes; absent: the process' efficiency holds the stubs
-  Known<dim::mass> piece_mass;          // of one electrode or rod; absent: none are counted
-  Known<dim::linear_mass> linear_mass;  // of tubular wires; absent: taken as solid
+  Known<dim::length> length, stub;       // covered electrodes; absent: the process' efficiency holds the stubs
+  Known<dim::mass> piece_mass;           // of one electrode or rod; absent: none are counted
+  Known<dim::linear_mass> linear_mass;   // of tubular wires; absent: taken as solid
+  Known<dim::volume_per_mass> hydrogen;  // absent: not known
 };
 
 struct Gas {
@@ -118,6 +122,7 @@ struct Procedure {
   Known<dim::area> area_per_pass;         // absent: follows from wire feed or deposition rate, or there is no filler
   Known<dim::power> beam_power;           // absent for arcs
   Known<dim::length> scan_width;
+  Known<dim::volume_per_mass> hydrogen;  // absent: the filler's
   std::string polarity, transfer;
   Place place;
 };
@@ -201,7 +206,8 @@ struct RateBook {
   std::vector<Flux> fluxes;
   std::vector<WearPart> wear_parts;
   std::vector<PassLimit> pass_limits;
-  std::optional<Gouging> gouging;  // absent: no joint can be gouged
+  std::optional<Gouging> gouging;        // absent: no joint can be gouged
+  std::optional<Preheating> preheating;  // absent: no joint can be preheated
   std::vector<Finish> finishes;
   std::vector<Preparation> preparations;
   std::vector<Procedure> procedures;

@@ -81,6 +81,9 @@ bool says_none(const std::optional<Word>&);
 /// The labour grade named, as an index into RateBook::labour.
 std::size_t find_grade(RateDraft&, const std::optional<Word>&);
 
+/// Composition and carbon equivalents of a base metal of this group.
+Hardening hardening_of(RateEntry&, const BaseMetalText&, std::string_view group);
+
 /// Minutes that stand in the book though the operating factor covers what they are for.
 void refuse_twice_charged(RateEntry&, std::string_view what, Place);
 /// A number that the labour method by elements needs; where the operating factor covers it, it must not stand.
@@ -112,6 +115,7 @@ void resolve_fillers(RateDraft&, const RateText&);
 void resolve_wear_parts(RateDraft&, const RateText&);
 void resolve_pass_limits(RateDraft&, const RateText&);
 void resolve_gouging(RateDraft&, const RateText&);
+void resolve_preheating(RateDraft&, const RateText&);
 void resolve_finishes(RateDraft&, const RateText&);
 void resolve_prices(RateDraft&, const RateText&);
 /// Risk classes, learning, freight.

@@ -54,6 +54,8 @@ void resolve_base_metals(RateDraft& draft, const RateText& text) {
     metal.density = needed(entry, written.density, "density", unit::g_per_cm3);
     metal.price = known(entry, written.price, "price", unit::money_per_kg);
     metal.yield = known_within(entry, written.yield, "yield", efficiency_limits);
+    metal.specific_heat = known(entry, written.specific_heat, "specific heat", unit::J_per_kgK);
+    metal.hardening = hardening_of(entry, written, metal.group);
     draft.book.base_metals.push_back(std::move(metal));
   }
 }
@@ -71,6 +73,7 @@ void resolve_fillers(RateDraft& draft, const RateText& text) {
     filler.density = needed(entry, written.density, "density", unit::g_per_cm3);
     filler.price = needed(entry, written.price, "price", unit::money_per_kg);
     if (written.pack) filler.pack = written.pack->value;
+    filler.hydrogen = known(entry, written.hydrogen, "hydrogen", unit::ml_per_100g);
     resolve_pieces(entry, written, filler);
     draft.book.fillers.push_back(std::move(filler));
   }

@@ -97,6 +97,7 @@ void resolve_energy(RateEntry& entry, const ProcedureText& text, Procedure& proc
   procedure.voltage = known(entry, text.voltage, "voltage", unit::V);
   procedure.beam_power = known(entry, text.beam_power, "beam power", unit::W);
   procedure.scan_width = known(entry, text.scan_width, "scan width", unit::mm);
+  procedure.hydrogen = known(entry, text.hydrogen, "hydrogen", unit::ml_per_100g);
   if (procedure.process >= entry.draft.book.processes.size()) return;
   const std::string& number = entry.draft.book.processes[procedure.process].number;
   const bool beam = number.starts_with("52");

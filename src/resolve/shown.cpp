@@ -7,7 +7,7 @@ namespace seambook {
 std::string shown(double si, const Unit& unit) {
   const std::string_view word = unit.word;
   const bool close = word.empty() || word == unit::degree.word;
-  std::string number = fmt::format("{:.3f}", si / unit.si);
+  std::string number = fmt::format("{:.3f}", shown_number(si, unit));
   while (number.ends_with('0')) number.pop_back();
   if (number.ends_with('.')) number.pop_back();
   return fmt::format("{}{}{}", number, close ? "" : " ", word);

@@ -74,6 +74,7 @@ constexpr UnitWord line_energy_words[] = {{"kJ/mm", 1e6}, {"J/mm", 1e3}, {"kJ/cm
 constexpr UnitWord energy_per_volume_words[] = {{"J/mm3", 1e9}, {"J/mm³", 1e9}, {"kJ/cm3", 1e9}, {"MJ/m3", 1e6}};
 constexpr UnitWord volume_per_mass_words[] = {
     {"ml/100g", 1e-5}, {"mL/100g", 1e-5}, {"ml/100 g", 1e-5}, {"mL/100 g", 1e-5}};
+constexpr UnitWord specific_heat_words[] = {{"J/kgK", 1}, {"kJ/kgK", 1e3}, {"J/kg/K", 1}};
 constexpr UnitWord pace_words[] = {{"min/m", minute_si}, {"s/m", 1}, {"h/m", hour_si}, {"min/ft", minute_si / foot_si}};
 constexpr UnitWord time_per_mass_words[] = {{"min/kg", minute_si},
                                             {"s/kg", 1},
@@ -118,6 +119,7 @@ constexpr UnitTable unit_tables[] = {
     {dim::line_energy, "energy per length", line_energy_words},
     {dim::energy_per_volume, "energy per volume", energy_per_volume_words},
     {dim::volume_per_mass, "volume per mass", volume_per_mass_words},
+    {dim::specific_heat, "heat per mass and kelvin", specific_heat_words},
     {dim::pace, "time per length", pace_words},
     {dim::time_per_mass, "time per mass", time_per_mass_words},
     {dim::ratio, "ratio", ratio_words},

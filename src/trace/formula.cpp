@@ -174,6 +174,11 @@ class Renderer {
 
 }  // namespace
 
+LeafText shown_leaf(std::string text, const Unit& unit) {
+  if (unit.zero == 0) return {std::move(text), unit.si};
+  return {fmt::format("({}-{})", text, formula_number(unit.zero)), unit.si};
+}
+
 std::string formula_number(double x) {
   const std::string shortest = fmt::format("{:.15g}", x);
   if (shortest.find('e') == std::string::npos) return shortest;
@@ -186,6 +191,11 @@ std::string formula(const Tape& tape, std::uint32_t node, double unit, const Lea
                     const FormulaStyle& style) {
   const Renderer renderer(tape, leaf, style);
   return renderer.in_unit(renderer.made(tape.nodes[node]), unit).text;
+}
+
+std::string formula(const Tape& tape, std::uint32_t node, const Unit& unit, const LeafFinder& leaf) {
+  const std::string text = formula(tape, node, unit.si, leaf);
+  return unit.zero == 0 ? text : text + "+" + formula_number(unit.zero);
 }
 
 }  // namespace seambook

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 
+#include "basics/units.hpp"
 #include "trace/tape.hpp"
 
 namespace seambook {
@@ -27,6 +28,10 @@ struct FormulaStyle {
 
 /// The formula of `node`, whose own name is ignored, giving the value in units of `unit`. No leading '='.
 std::string formula(const Tape&, std::uint32_t node, double unit, const LeafFinder&, const FormulaStyle& = {});
+/// The same in a unit that may begin at another zero.
+std::string formula(const Tape&, std::uint32_t node, const Unit&, const LeafFinder&);
+/// A leaf that stands as `text` and shows a number in this unit: `(F5-32)` for degrees Fahrenheit.
+LeafText shown_leaf(std::string text, const Unit&);
 /// A number as formulas hold it: at most 15 significant digits, no exponent unless the size needs one.
 std::string formula_number(double);
 

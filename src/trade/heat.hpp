@@ -4,16 +4,10 @@
 // not seen); EN 1011-1, heat input, as quoted by SSAB; the Canadian form as in a worked example after CSA Z662.
 #pragma once
 
+#include "basics/composition.hpp"
 #include "trade/consumption.hpp"
 
 namespace seambook {
-
-/// Mass shares of the elements; what is not given counts as none.
-template <class N = double>
-struct Composition {
-  Ratio<N> carbon{}, silicon{}, manganese{}, chromium{}, molybdenum{}, vanadium{}, nickel{}, copper{}, niobium{},
-      boron{};
-};
 
 /// CE (IIW) = C + Mn/6 + (Cr + Mo + V)/5 + (Ni + Cu)/15.
 template <class N>
@@ -46,7 +40,7 @@ Ratio<N> carbon_equivalent_csa(const Composition<N>& steel, Ratio<N> compliance)
                        (steel.chromium + steel.molybdenum + steel.vanadium + steel.niobium) / 5 + 5 * steel.boron);
 }
 
-/// Where method B holds (EN 1011-2, from memory): outside it the formula is no more than a hint.
+/// Where method B holds (EN 1011-2, from memory): outside it the formula says nothing.
 namespace method_b {
 inline constexpr Ratio<> least_cet{0.002}, largest_cet{0.005};
 inline constexpr Length<> least_thickness{0.010}, largest_thickness{0.090};

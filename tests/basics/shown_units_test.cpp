@@ -27,6 +27,7 @@ const TwinRow twin_rows[] = {
     {unit::kg_per_h, "lb/h", 1 / 0.45359237},
     {unit::min_per_m, "min/ft", 0.3048},
     {unit::kJ_per_mm, "kJ/in", 25.4},
+    {unit::celsius, "°F", 1.8},
     {unit::money_per_kg, "¤/lb", 0.45359237},
     {unit::money_per_m3, "¤/ft³", 0.028316846592},
     {unit::money_per_m, "¤/ft", 0.3048},
@@ -42,6 +43,13 @@ TEST_CASE("a shop that prints AWS terms gets the customary twin of each metric u
     CHECK(row.metric.si / twin.si == doctest::Approx(row.of_metric).epsilon(1e-12));
     CHECK(shown_in(Terms::iso, row.metric).unit.si == row.metric.si);
   }
+}
+
+TEST_CASE("degrees Fahrenheit begin at 32") {
+  const Unit fahrenheit = shown_in(Terms::aws, unit::celsius).unit;
+  CHECK(shown_number(0, fahrenheit) == 32);
+  CHECK(shown_number(100, fahrenheit) == doctest::Approx(212).epsilon(1e-12));
+  CHECK(shown_number(120, unit::celsius) == 120);
 }
 
 TEST_CASE("units without a twin stay as they are and decimals never fall below none") {

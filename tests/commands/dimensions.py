@@ -18,11 +18,11 @@ WORDS = {
     **dict.fromkeys(["L", "ml"], VOLUME),
     **dict.fromkeys(["J", "kJ", "MJ", "Wh", "kWh"], ENERGY),
     **dict.fromkeys(["W", "kW"], POWER),
-    **dict.fromkeys(["°C", "°F", "K"], TEMPERATURE),
+    **dict.fromkeys(["°C", "°F", "K"], TEMPERATURE), "kgK": (0, 1, 0, 0, 0, 1),
 }
 EXPONENTS = {"²": 2, "³": 3}
 # Formulas fitted to experiments, whose constants stand for units.
-EMPIRICAL = ("preheat",)
+EMPIRICAL = ("preheat_asked",)
 
 
 def times(a, b, sign=1):

@@ -169,6 +169,50 @@ const FindingRow rows[] = {
     {"starts without time", Level::warning, "60 weld elements, and no time for starts",
      "base_metal: S235, procedure: stick, weld: fillet, leg: 4 mm, thickness: 5 mm, passes: 1, count: 60",
      "base_metal: S235, procedure: stick, weld: fillet, leg: 4 mm, thickness: 5 mm, passes: 1, count: 50"},
+    {"thick plate without a word on preheat", Level::warning,
+     "combined thickness 60 mm is more than 50 mm, and no preheat is stated",
+     "base_metal: S235, procedure: CG-F8, weld: fillet, leg: 8 mm, thickness: 20 mm, passes: 1",
+     "base_metal: S235, procedure: CG-F8, weld: fillet, leg: 8 mm, thickness: 20 mm, passes: 1, preheat: none"},
+    {"thick plate that leads heat away in two runs", Level::warning, "and no preheat is stated",
+     "base_metal: S235, procedure: CG-F8, weld: fillet, leg: 8 mm, thickness: 20 mm, passes: 1",
+     "base_metal: S235, procedure: CG-F8, weld: fillet, leg: 8 mm, thickness: 20 mm, passes: 1, lap: true"},
+    {"hard steel without a word on preheat", Level::warning, "CE 0.47 % is more than 0.45 %, and no preheat is stated",
+     "base_metal: S355-hard, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: 8 mm",
+     "base_metal: S355-known, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: 8 mm"},
+    // CET 0.3145 %, 30 mm, 5 ml/100 g, 1.08 kJ/mm: 219.21 + 111.16 + 108.91 - 16.56 - 328 = 94.7 °C by hand.
+    {"method B asks", Level::warning, "method B of EN 1011-2 asks for a preheat of 95 °C, none is stated",
+     "base_metal: S355-known, procedure: known-heat, weld: fillet, leg: 8 mm, thickness: 30 mm, passes: 1",
+     "base_metal: S355-known, procedure: known-heat, weld: fillet, leg: 8 mm, thickness: 30 mm, passes: 1, preheat: "
+     "100 "
+     "degC"},
+    {"preheat below method B", Level::warning, "preheat 60 °C is stated, method B of EN 1011-2 asks for 95 °C",
+     "base_metal: S355-known, procedure: known-heat, weld: fillet, leg: 8 mm, thickness: 30 mm, passes: 1, preheat: 60 "
+     "degC",
+     "base_metal: S355-known, procedure: known-heat, weld: fillet, leg: 8 mm, thickness: 30 mm, passes: 1, preheat: "
+     "205 "
+     "degF"},
+    {"no preheat on purpose against method B", Level::warning,
+     "preheat none is stated, method B of EN 1011-2 asks for 95 °C",
+     "base_metal: S355-known, procedure: known-heat, weld: fillet, leg: 8 mm, thickness: 30 mm, passes: 1, preheat: "
+     "none",
+     "base_metal: S235, procedure: known-heat, weld: fillet, leg: 8 mm, thickness: 30 mm, passes: 1, preheat: none"},
+    {"interpass temperature below preheat", Level::error,
+     "the interpass temperature may be 80 °C at most, below the preheat of 120 °C",
+     "base_metal: S235, procedure: CG-F8, weld: fillet, leg: 8 mm, thickness: 20 mm, preheat: 120 degC, interpass_max: "
+     "80 "
+     "degC",
+     "base_metal: S235, procedure: CG-F8, weld: fillet, leg: 8 mm, thickness: 20 mm, preheat: 120 degC, interpass_max: "
+     "250 degC"},
+    {"heat input over the limit", Level::warning, "heat input 1.08 kJ/mm is more than the 1 kJ/mm stated",
+     "base_metal: S235, procedure: known-heat, weld: fillet, leg: 8 mm, thickness: 10 mm, passes: 1, heat_input_max: 1 "
+     "kJ/mm",
+     "base_metal: S235, procedure: known-heat, weld: fillet, leg: 8 mm, thickness: 10 mm, passes: 1, heat_input_max: "
+     "1.1 "
+     "kJ/mm"},
+    {"carbon equivalents that disagree", Level::warning,
+     "base metal S355-slip: CE is stated as 0.48 %, the composition gives 0.426 %",
+     "base_metal: S355-slip, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: 8 mm",
+     "base_metal: S355-known, procedure: CG-F5, weld: fillet, leg: 5 mm, thickness: 8 mm"},
 };
 
 test::LoadedJob load_odd(const std::string& job) {

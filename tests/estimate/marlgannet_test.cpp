@@ -2,6 +2,8 @@
 // elements = floor((line - element)/pitch) + 1), computed outside the program from the joint lists.
 #include <doctest/doctest.h>
 
+#include <map>
+
 #include "quote/quote.hpp"
 #include "shop_orders.hpp"
 
@@ -14,6 +16,20 @@ constexpr test::Order orders[] = {
     {"marlgannet/coolant-tank.yaml", 2},
     {"marlgannet/coolant-manifold.yaml", 3},
     {"marlgannet/bracket-repair.yaml", 1},
+};
+
+constexpr const char* thick = "thick plate without a word on preheat, planted";
+constexpr test::Expected expected_findings[] = {
+    {"marlgannet/machine-base.yaml", "B06", "combined thickness 80 mm is more than 50 mm, and no preheat is stated",
+     thick},
+    {"marlgannet/machine-base.yaml", "B08", "combined thickness 55 mm is more than 50 mm, and no preheat is stated",
+     thick},
+    {"marlgannet/machine-base.yaml", "B10", "combined thickness 100 mm is more than 50 mm, and no preheat is stated",
+     thick},
+    {"marlgannet/machine-base.yaml", "B15", "combined thickness 70 mm is more than 50 mm, and no preheat is stated",
+     thick},
+    {"marlgannet/machine-base.yaml", "B17", "combined thickness 65 mm is more than 50 mm, and no preheat is stated",
+     thick},
 };
 
 std::string replaced(std::string text, const std::string& from, const std::string& to) {
@@ -88,7 +104,25 @@ TEST_CASE("the heavy shop's orders take their hours by element") {
   CHECK(test::all_floor_h(sums) < 83);
 }
 
-TEST_CASE("the heavy shop's orders are found to have the listed faults") { test::check_findings(orders, {}); }
+TEST_CASE("the heavy shop's orders are found to have their planted faults") {
+  test::check_findings(orders, expected_findings);
+}
+
+TEST_CASE("combined thickness of the heavy shop's joints counts the runs of plate") {
+  const test::LoadedJob loaded = test::load_job("marlgannet/machine-base.yaml");
+  REQUIRE(loaded.job.has_value());
+  const Estimate estimated = estimate(*loaded.book, *loaded.job);
+  // By hand: a splice of two plates of 40 mm; tees on the second member, 2 × 50 + 30 and 2 × 30 + 5; laps and corners
+  // join two runs.
+  const std::map<std::string, double> by_hand = {{"B01", 80}, {"B02", 130}, {"B04", 60}, {"B06", 80}, {"B08", 55},
+                                                 {"B09", 90}, {"B10", 100}, {"B15", 70}, {"B16", 16}, {"B17", 65}};
+  for (std::size_t j = 0; j < loaded.job->joints.size(); ++j) {
+    const auto found = by_hand.find(loaded.job->joints[j].id);
+    if (found == by_hand.end()) continue;
+    CAPTURE(found->first);
+    CHECK(estimated.joints[j].joint.heat.combined_thickness.si * 1000 == doctest::Approx(found->second).epsilon(1e-9));
+  }
+}
 
 TEST_CASE("a margin of 18 % asks for more than a mark-up of 18 %") {
   const Money<> margin = first_price("coolant-tank.yaml", "margin: 15 %", "margin: 18 %").figures.exact_price;

@@ -50,6 +50,12 @@ VARIATIONS = {
     "branch": "{weld: fillet, leg: 5 mm, thickness: 8 mm, outside_diameter: 60.3 mm, branch_on: 114.3 mm, branch_angle: 60 deg}",
     "around": "{weld: fillet, leg: 5 mm, thickness: 8 mm, around: [60 mm, 40 mm], corner_radius: 5 mm}",
     "staggered": "{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 600 mm, element: 50 mm, pitch: 150 mm, sides: 2, layout: staggered}",
+    "preheated": "{weld: fillet, leg: 8 mm, thickness: [20 mm, 30 mm], length: 240 mm, count: 4, base_metal: S460, "
+                 "procedure: CG-F8, preheat: 130 degC, interpass_max: 220 degC}",
+    "preheated_butt": "{weld: single_v, thickness: 30 mm, length: 240 mm, base_metal: S460, preheat: 300 degF, passes: "
+                      "[{procedure: CG-V8, role: root}, {procedure: CG-V15}], heat_input_max: 2 kJ/mm}",
+    "preheat_outside": "{weld: fillet, leg: 4 mm, thickness: [8 mm, 40 mm], length: 240 mm, base_metal: S460, "
+                       "procedure: CG-F4, preheat: none}",
     "two_procedures": "{weld: fillet, leg: 6 mm, thickness: 8 mm, length: 240 mm, count: 4, "
                       "passes: [{procedure: CG-F3}, {procedure: CG-F4, count: 2}]}",
 }
@@ -103,6 +109,16 @@ def policy_books(out):
     return sorted(out.glob("*.xlsx"))
 
 
+def rates_in_customary_units():
+    folder = Path(FOLDER.name, "customary-rates")
+    shutil.copytree(ROOT / "rates", folder)
+    shop = folder / "shop.yaml"
+    text = shop.read_text()
+    assert text.count("\nterms: iso\n") == 1
+    shop.write_text(text.replace("\nterms: iso\n", "\nterms: aws\n"))
+    return folder
+
+
 class Quotes(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
@@ -117,8 +133,26 @@ class Quotes(unittest.TestCase):
         cls.books += policy_books(cls.out / "policies")
         assert len(cls.books) == len(jobs) + len(VARIATIONS) + len(shops) + len(POLICIES) and shops
 
+
+        assert len(cls.books) == len(jobs) + len(VARIATIONS) + len(shops) and shops
+        # Temperatures in degrees Fahrenheit, the one unit with a zero of its own.
+        heated = [path for path in varied_jobs() if "preheat" in path.name]
+        run("quote", *heated, "--rates", rates_in_customary_units(), "--out", cls.out / "customary", "--date", "2026-05-04")
+        cls.books += sorted((cls.out / "customary").glob("*.xlsx"))
+
     def test_recalculated_cells_agree(self):
         self.assertEqual(recalc.compare(self.books, second=recalc.second_engine() is not None), 0)
+
+    def test_no_preheat_shows_outside_the_range_of_method_b(self):
+        """What the office suite makes of the cells, whether computed, none, or not computed."""
+        seen = {}
+        for name in ("preheated", "preheated_butt", "preheat_outside"):
+            sheet = read_cells(self.out / f"bracket-{name}-quote.xlsx")["Heat"]
+            column = next(r.rstrip("0123456789") for r, c in sheet.items() if c.value == "preheat by method B (°C)")
+            seen[name] = [c.value for r, c in sorted(sheet.items()) if r.rstrip("0123456789") == column]
+        self.assertTrue(any(isinstance(v, float) and 80 < v < 200 for v in seen["preheated"]), seen)
+        self.assertTrue(any(str(v).startswith("not computed: heat input outside") for v in seen["preheat_outside"]), seen)
+        self.assertFalse(any(isinstance(v, float) for v in seen["preheat_outside"]), seen)
 
     def test_same_bytes_again(self):
         again = Path(FOLDER.name, "again")

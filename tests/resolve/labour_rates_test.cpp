@@ -131,6 +131,9 @@ const std::vector<Refused> refused_by_factor = {
      "the operating factor is not defined"},
     {with_elements("  - {element: dressing, per: weld_metre, time: 1 min/m" + element_end), "element: dressing",
      "minutes are stated for dressing, but the operating factor covers it"},
+    {{{"[arc, starts", "[arc, preheat, starts"}},
+     "check_per_joint",
+     "minutes are stated for check per joint, but the operating factor covers it"},
 };
 
 void check_refused(const Refused& r, const LabourRates& rates) {

@@ -75,6 +75,8 @@ constexpr Table derived[] = {
     {"electricity, derived", 3},
     {"gas, derived", 3},
     {"preheat by method B", 5},
+    {"combined thickness", 3},
+    {"preheating", 4},
     {"laser line energy, derived", 14},
     {"laser gap, derived", 2},
     {"learning, derived", 2},

@@ -4,7 +4,7 @@
 
 #include <random>
 
-#include "random_passes.hpp"
+#include "random_heat.hpp"
 
 namespace random_row {
 
@@ -215,6 +215,7 @@ inline Row<Sourced> any(Dice& dice) {
   if (dice.one_in(2))
     for (int t = dice.whole(1, 6); t > 0; --t) give_term(dice, row.joint.labour);
   if (dice.one_in(4)) give_factor(dice, row);
+  give_heat(dice, row);
   return row;
 }
 
@@ -234,6 +235,10 @@ std::vector<Reading<N>> readings(const RowFigures<N>& row) {
   add(fig::section, j.section), add(fig::fit_up_min, j.labour.fit_up), add(fig::tack_min, j.labour.tack);
   add(fig::finish_min, j.labour.finish), add(fig::purge_min, j.labour.purge);
   add(fig::gouged, j.gouged), add(fig::section_laid, j.laid);
+  add(fig::carbon_equivalent, j.heat.carbon_equivalent), add(fig::cet, j.heat.cet);
+  add(fig::crack_parameter, j.heat.crack_parameter), add(fig::combined_thickness, j.heat.combined_thickness);
+  add(fig::plate_thickness, j.heat.thicker), add(fig::heated, j.heat.heated), add(fig::preheat_energy, j.heat.needed);
+  add(fig::burner_min, j.heat.burner), add(fig::fuel_money, j.heat.fuel), add(fig::preheat_min, j.labour.preheat);
   for (std::size_t k = 0; k < labour_kinds; ++k) add(fig::element_min[k], j.labour.elements.of[k]);
   add(fig::waiting_min, j.labour.elements.waiting);
   for (const PassFigures<N>& p : row.passes) {
@@ -245,6 +250,7 @@ std::vector<Reading<N>> readings(const RowFigures<N>& row) {
     add(fig::lays, p.lays), add(fig::pieces, p.pieces), add(fig::flux, p.flux), add(fig::flux_cost, p.flux_cost);
     add(fig::change_min, p.labour.electrode_change), add(fig::gouge_min, p.labour.gouge);
     add(fig::line_energy, p.line_energy), add(fig::heat_input, p.heat_input), add(fig::deposit, p.deposit);
+    add(fig::preheat_asked, p.preheat_asked);
     add(fig::filler, p.filler), add(fig::gas, p.gas), add(fig::purge_gas, p.purge_gas), add(fig::energy, p.energy);
     add(fig::labour_cost, p.labour_cost), add(fig::filler_cost, p.filler_cost), add(fig::gas_cost, p.gas_cost);
     add(fig::power_cost, p.power_cost), add(fig::wear_cost, p.wear_cost), add(fig::equipment_cost, p.equipment_cost);

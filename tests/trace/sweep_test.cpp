@@ -68,6 +68,7 @@ void each_row_input(Row<Sourced>& row, F f) {
   const auto one = [&](const Figure&, auto& a, auto&) { f(a.si); };
   each_joint_input(row.joint, row.joint, one);
   each_gouge_input(row.gouge, row.gouge, one);
+  each_heat_input(row.heat, row.heat, one);
   for (ElementTerm<Sourced>& term : row.joint.labour.terms) {
     f(term.time.si), f(term.pace.si), f(term.mass_pace.si), f(term.share.si), f(term.multiple.si);
     if (term.has_extent) f(term.extent.si);
