@@ -133,8 +133,6 @@ class Quotes(unittest.TestCase):
         cls.books += policy_books(cls.out / "policies")
         assert len(cls.books) == len(jobs) + len(VARIATIONS) + len(shops) + len(POLICIES) and shops
 
-
-        assert len(cls.books) == len(jobs) + len(VARIATIONS) + len(shops) and shops
         # Temperatures in degrees Fahrenheit, the one unit with a zero of its own.
         heated = [path for path in varied_jobs() if "preheat" in path.name]
         run("quote", *heated, "--rates", rates_in_customary_units(), "--out", cls.out / "customary", "--date", "2026-05-04")
