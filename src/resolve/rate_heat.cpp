@@ -6,7 +6,7 @@
 namespace seambook {
 namespace {
 
-constexpr Limits share_limits{0, 0.5, false, false}, equivalent_limits{0, 0.02, true, false};
+constexpr Limits composition_limits{0, 0.5, false, false}, equivalent_limits{0, 0.02, true, false};
 
 bool in_groups(std::string_view group, int last) {
   for (int number = 1; number <= last; ++number)
@@ -25,7 +25,7 @@ Hardening hardening_of(RateEntry& entry, const BaseMetalText& text, std::string_
   if (text.composition) {
     out.composition = true;
     each_element(*text.composition, out.shares, [&](const char* element, const auto& written, auto& share) {
-      share = known_within(entry, written, element, share_limits);
+      share = known_within(entry, written, element, composition_limits);
     });
     if (!text.composition->carbon)
       entry.draft.diagnostics.error(text.composition->place,
