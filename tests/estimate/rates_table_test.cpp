@@ -94,8 +94,10 @@ std::string job_over_the_table() {
       "EUR each}]\nweldments:\n";
   int number = 0;
   const auto weldment = [&](const char* metal, const std::string& joints) {
-    text += fmt::format("  - name: w{}\n    parts: 80\n    base_metal: {}\n    bought: 1 EUR each\n    joints:\n{}",
-                        ++number, metal, joints);
+    // Thick carbon steel is asked about unless it is said that nothing is preheated.
+    const char* preheat = std::string_view(metal) == "S235" ? "    preheat: none\n" : "";
+    text += fmt::format("  - name: w{}\n    parts: 80\n    base_metal: {}\n{}    bought: 1 EUR each\n    joints:\n{}",
+                        ++number, metal, preheat, joints);
   };
   for (const Use& use : uses) weldment(use.metal, joints_of(use));
   for (const Other& other : others) {
