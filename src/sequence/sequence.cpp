@@ -5,6 +5,7 @@
 
 #include "sequence/exact.hpp"
 #include "sequence/improve.hpp"
+#include "sequence/pair_search.hpp"
 #include "sequence/reasons.hpp"
 #include "sequence/units.hpp"
 
@@ -50,6 +51,45 @@ Order twins_in_turn(const WorkNet& units, const Order& order) {
   return result;
 }
 
+/// The same by pairs, where those say all; else nothing.
+std::optional<PairResult> order_by_pairs(MountedStates& mounted, const WorkNet& units, const Order& known,
+                                         const SearchBudget& budget) {
+  const auto pairs = pairs_of(mounted, units);
+  if (!pairs) return std::nullopt;
+  PairOrder order{0};
+  for (const std::uint32_t unit : known) order.push_back(unit + 1);
+  order.push_back(static_cast<std::uint32_t>(pairs->nodes));
+  return pair_search(pair_net(*pairs), order, budget);
+}
+
+Order units_in(const PairOrder& order) {
+  Order units;
+  for (std::size_t p = 1; p + 1 < order.size(); ++p) units.push_back(order[p] - 1);
+  return units;
+}
+
+/// What the search over states of what is mounted reads and may use.
+struct StateSearch {
+  const std::vector<AttributeGroup>& groups;
+  MountedStates& mounted;
+  const WorkNet& units;
+  std::size_t moves = 0, states = 0;
+};
+
+/// A cheaper order of units than `order`, or that one; `found` learns the floor and whether it is proved.
+Order order_by_states(const StateSearch& search, Floors& floors, Order order, FoundOrder& found) {
+  const Time<> known = change_total(search.mounted, search.units, order);
+  floors.chain = unit_chain(search.mounted, search.units, known);
+  const auto closer = chain_to_come(floors.chain, search.mounted, search.units, nothing_done(search.units), 0);
+  if (!closer || *closer <= found.bound) floors.chain = {};  // not closer here: not worth building for every state
+  const ExactResult exact = cheapest_order(search.groups, floors, search.mounted, search.units, known, search.states);
+  if (exact.order) order = *exact.order;
+  found.bound = std::max(found.bound, exact.bound);
+  found.proved = exact.proved;
+  if (exact.proved) return order;
+  return improved_order(search.mounted, search.units, order, found.bound, search.moves);
+}
+
 FoundOrder find_order(const SequenceProblem& problem, const SearchBudget& budget) {
   const WorkNet net = work_net(problem);
   MountedStates mounted = mounted_states(problem);
@@ -62,17 +102,18 @@ FoundOrder find_order(const SequenceProblem& problem, const SearchBudget& budget
   const std::size_t ahead = std::min(budget.moves / share_of_moves_ahead, moves_ahead_per_unit * units.members.size());
   Order order = improved_order(mounted, units.net, cheapest_start(mounted, units.net), quick, ahead);
 
-  const Time<> known = change_total(mounted, units.net, order);
-  floors.chain = unit_chain(mounted, units.net, known);
-  const auto closer = chain_to_come(floors.chain, mounted, units.net, nothing_done(units.net), 0);
-  if (!closer || *closer <= quick) floors.chain = {};  // not closer here: not worth building for every state
-  const ExactResult exact = cheapest_order(groups, floors, mounted, units.net, known, budget.states);
-  if (exact.order) order = *exact.order;
-  const Time<> bound = std::max(quick, exact.bound);
-  if (!exact.proved) order = improved_order(mounted, units.net, order, bound, budget.moves - ahead);
+  FoundOrder found{{}, quick, false};
+  if (const auto pairs = order_by_pairs(mounted, units.net, order, budget)) {
+    const Order by_pairs = units_in(pairs->order);
+    if (change_total(mounted, units.net, by_pairs) < change_total(mounted, units.net, order)) order = by_pairs;
+    found.bound = std::max(quick, pairs->bound), found.proved = pairs->proved;
+  }
+  if (!found.proved)
+    order = order_by_states({groups, mounted, units.net, budget.moves - ahead, budget.states}, floors, order, found);
   // Another order replaces the file's own only when it is cheaper.
   const bool gained = change_total(mounted, units.net, order) < change_total(mounted, net, in_file);
-  return {gained ? operations_of(units, twins_in_turn(units.net, order)) : in_file, bound, exact.proved};
+  found.order = gained ? operations_of(units, twins_in_turn(units.net, order)) : in_file;
+  return found;
 }
 
 }  // namespace
