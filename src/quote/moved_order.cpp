@@ -13,6 +13,7 @@ OrderMoney moved_order(const OrderInputs& order, const Factors& factors) {
   const Estimate moved = estimate(order.estimate, by);
   QuoteInputs<double> in = lift_quote<double>(quote_inputs(order.book, order.job, moved, order.quote.setups, by), by);
   in.digits = beyond_any_currency;
+  in.order.list_rounded = false;
   const Ratio<> quantity = number<double>(static_cast<double>(order.job.quantities.front()));
   const PriceFigures<double> price = price_figures(in, cost_figures(in), quantity, 0);
   return {price.total.si, price.cost.si};

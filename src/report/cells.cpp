@@ -30,7 +30,7 @@ void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const La
   const bool frozen = source == nullptr || source->frozen;
   put_number(sheet, row, column, shown, as.decimals, frozen ? Look::frozen : Look::input);
   if (frozen) return;
-  sheet.live.push_back({row, column, label.source, label.figure->words, unit_word(as.unit, {})});
+  sheet.live.push_back({row, column, label.source, label.figure->words, unit_word(as.unit, shared.currency)});
   Validation rule = admitted(row, column, source->limits, as.unit, label.figure->words);
   const bool count = as.decimals == 0 && as.unit.si == 1;
   if (count) rule.whole = true, rule.minimum = std::max(rule.minimum, 1.0);

@@ -23,6 +23,7 @@ struct Table {
 struct SharedCells {
   Terms terms = Terms::iso;            // figures are shown in these terms' units
   std::map<SourceId, LeafText> cells;  // absolute references, with the unit each is shown in
+  std::string currency;
 };
 
 inline constexpr std::uint32_t heading_row = 3;  // of a table page; its data follow

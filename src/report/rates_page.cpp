@@ -30,6 +30,7 @@ int decimals_of(double number) {
 SharedCells rate_cells(const RateBook& book, const std::vector<SourceId>& used) {
   SharedCells cells;
   cells.terms = book.terms;
+  cells.currency = book.currency;
   std::uint32_t row = rates_heading;
   for (const SourceId id : used) {
     cells.cells[id] = shown_leaf(std::string(rates_sheet) + "!" + cell_name(++row, RatesAt::value, true),

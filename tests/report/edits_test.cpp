@@ -88,3 +88,34 @@ TEST_CASE("lines to paste back name the key, a point and the unit, and both numb
     if (cell.row == 2 && cell.column == 1)
       CHECK(std::get<std::string>(std::get<Formula>(cell.content).value) == edits_none);
 }
+
+TEST_CASE("an option's inputs go by their own place, and money has its currency") {
+  const Book made =
+      book_of(test::load_text("format: 1\njob: options\nbase_metal: S235\noptions: [{name: footed}]\nweldments:\n"
+                              "  - {name: frame, mass: 9 kg, free_issue: true, free_issue_value: 64 EUR,\n"
+                              "     joints: [{weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm}]}\n"
+                              "  - {name: foot, option: footed, bought: 3 EUR each,\n"
+                              "     joints: [{id: F1, weld: fillet, leg: 4 mm, thickness: 6 mm, length: 90 mm}]}\n"));
+  const Sheet& sheet = edits_in(made.workbook);
+  const auto text_at = [&](std::uint32_t row, std::uint16_t column) {
+    for (const Cell& cell : sheet.cells) {
+      if (cell.row != row || cell.column != column) continue;
+      if (const auto* formula = std::get_if<Formula>(&cell.content)) return formula->text;
+      if (const auto* text = std::get_if<std::string>(&cell.content)) return *text;
+    }
+    return std::string();
+  };
+  std::size_t found = 0;
+  for (const Cell& cell : sheet.cells) {
+    const auto* words = std::get_if<std::string>(&cell.content);
+    if (words == nullptr || cell.column != 1 || *words != "foot F1: joint line") continue;
+    ++found;
+    CHECK(text_at(cell.row, 0) == "job.yaml:9");
+    CHECK(text_at(cell.row, 4).find("\"length: \"&SUBSTITUTE") != std::string::npos);
+  }
+  CHECK(found == 1);
+  const std::set<std::string> formulas = formulas_of(sheet);
+  CHECK(std::any_of(formulas.begin(), formulas.end(), [](const std::string& formula) {
+    return formula.find("\"free_issue_value: \"&SUBSTITUTE") != std::string::npos && formula.ends_with("&\" EUR\")");
+  }));
+}
