@@ -7,8 +7,8 @@
 namespace seambook {
 namespace {
 
-constexpr std::size_t none = static_cast<std::size_t>(-1);
-constexpr Time<> never{std::numeric_limits<double>::infinity()};
+constexpr std::size_t unplaced = static_cast<std::size_t>(-1);
+constexpr Time<> unreachable{std::numeric_limits<double>::infinity()};
 
 struct Matching {
   std::span<const Time<>> cost;
@@ -20,7 +20,7 @@ struct Matching {
 /// Dijkstra's search over columns for the cheapest path to a free one; prices move along, so reduced costs stay >= 0.
 void place(Matching& m, std::size_t row) {
   const std::size_t root = m.size;
-  std::vector<Time<>> slack(m.size, never);
+  std::vector<Time<>> slack(m.size, unreachable);
   std::vector<std::size_t> reached_from(m.size, root);
   std::vector<bool> settled(m.size + 1);
   m.row_of[root] = row;
@@ -28,15 +28,15 @@ void place(Matching& m, std::size_t row) {
   do {
     settled[at] = true;
     const std::size_t u = m.row_of[at];
-    Time<> least = never;
-    std::size_t next = none;
+    Time<> least = unreachable;
+    std::size_t next = unplaced;
     for (std::size_t v = 0; v < m.size; ++v) {
       if (settled[v]) continue;
       const Time<> reduced = m.cost[u * m.size + v] - m.row_price[u] - m.column_price[v];
       if (reduced < slack[v]) slack[v] = reduced, reached_from[v] = at;
       if (slack[v] < least) least = slack[v], next = v;
     }
-    assert(next != none && std::isfinite(least.si));
+    assert(next != unplaced && std::isfinite(least.si));
     for (std::size_t v = 0; v <= m.size; ++v) {
       if (settled[v]) {
         m.row_price[m.row_of[v]] = m.row_price[m.row_of[v]] + least;
@@ -46,7 +46,7 @@ void place(Matching& m, std::size_t row) {
       }
     }
     at = next;
-  } while (m.row_of[at] != none);
+  } while (m.row_of[at] != unplaced);
   while (at != root) {
     m.row_of[at] = m.row_of[reached_from[at]];
     at = reached_from[at];
@@ -57,7 +57,7 @@ void place(Matching& m, std::size_t row) {
 
 Assignment cheapest_assignment(std::span<const Time<>> cost, std::size_t size) {
   Matching m{cost, size, std::vector<Time<>>(size), std::vector<Time<>>(size + 1),
-             std::vector<std::size_t>(size + 1, none)};
+             std::vector<std::size_t>(size + 1, unplaced)};
   for (std::size_t row = 0; row < size; ++row) place(m, row);
   Assignment result;
   result.column_of.resize(size);

@@ -18,7 +18,7 @@ struct Exchange {
   std::size_t from = 0, middle = 0, to = 0;
 };
 
-struct Walk {
+struct PairWalk {
   const PairNet& net;
   std::vector<std::vector<std::uint32_t>> nearest;
   PairOrder order;
@@ -43,7 +43,7 @@ std::vector<std::vector<std::uint32_t>> nearest_of(const PairNet& net) {
 
 /// Whether nothing in the first run must precede something in the second. A chain from one to the other passes through
 /// the runs only, so direct neighbours tell.
-bool keeps_precedence(const Walk& walk, const Exchange& e) {
+bool keeps_precedence(const PairWalk& walk, const Exchange& e) {
   const auto within = [&](std::uint32_t node, std::size_t begin, std::size_t end) {
     return walk.position[node] > begin && walk.position[node] <= end;
   };
@@ -59,19 +59,19 @@ bool keeps_precedence(const Walk& walk, const Exchange& e) {
   return true;
 }
 
-Time<> gain_of(const Walk& walk, const Exchange& e) {
+Time<> gain_of(const PairWalk& walk, const Exchange& e) {
   const auto arc = [&](std::size_t p, std::size_t q) { return walk.net.arc(walk.order[p], walk.order[q]); };
   return arc(e.from, e.from + 1) + arc(e.middle, e.middle + 1) + arc(e.to, e.to + 1) - arc(e.from, e.middle + 1) -
          arc(e.to, e.from + 1) - arc(e.middle, e.to + 1);
 }
 
-void look_again(Walk& walk, std::uint32_t node) {
+void look_again(PairWalk& walk, std::uint32_t node) {
   if (walk.queued[node] != 0) return;
   walk.queued[node] = 1;
   walk.dirty.push_back(node);
 }
 
-void exchange(Walk& walk, const Exchange& e) {
+void exchange(PairWalk& walk, const Exchange& e) {
   walk.total = walk.total - gain_of(walk, e);
   for (const std::size_t p : {e.from, e.from + 1, e.middle, e.middle + 1, e.to, e.to + 1})
     look_again(walk, walk.order[p]);
@@ -81,12 +81,12 @@ void exchange(Walk& walk, const Exchange& e) {
 }
 
 /// The best exchange found so far.
-struct Best {
+struct BestExchange {
   Time<> gain{};
   std::optional<Exchange> exchange;
 };
 
-void consider(const Walk& walk, const Exchange& e, Best& best) {
+void consider(const PairWalk& walk, const Exchange& e, BestExchange& best) {
   const Time<> gain = gain_of(walk, e);
   if (!(best.gain < gain) || !keeps_precedence(walk, e)) return;
   best = {gain, e};
@@ -95,7 +95,7 @@ void consider(const Walk& walk, const Exchange& e, Best& best) {
 /// Exchanges that put `head` right after the node at p, whatever the third arc: of the three arcs that an exchange
 /// brings in, some two in a row cost less than what they replace (Lin and Kernighan 1973), so the second head is sought
 /// among the nearest only while the sum still gains.
-void exchanges_by(const Walk& walk, std::size_t p, std::uint32_t head, Time<> gained, Best& best) {
+void exchanges_by(const PairWalk& walk, std::size_t p, std::uint32_t head, Time<> gained, BestExchange& best) {
   const std::size_t h = walk.position[head];
   const auto heads_from = [&](std::size_t tail, auto allowed, auto made) {
     const Time<> open = gained + walk.net.arc(walk.order[tail], head);
@@ -125,10 +125,10 @@ void exchanges_by(const Walk& walk, std::size_t p, std::uint32_t head, Time<> ga
   }
 }
 
-bool improve_at(Walk& walk, std::uint32_t node) {
+bool improve_at(PairWalk& walk, std::uint32_t node) {
   const std::size_t p = walk.position[node];
   if (p + 1 >= walk.order.size()) return false;
-  Best best{walk.least_gain, std::nullopt};
+  BestExchange best{walk.least_gain, std::nullopt};
   const Time<> old = walk.net.arc(node, walk.order[p + 1]);
   for (const std::uint32_t head : walk.nearest[node]) {
     const Time<> fresh = walk.net.arc(node, head);
@@ -140,7 +140,7 @@ bool improve_at(Walk& walk, std::uint32_t node) {
   return true;
 }
 
-void descend(Walk& walk) {
+void descend(PairWalk& walk) {
   while (!walk.dirty.empty()) {
     const std::uint32_t node = walk.dirty.back();
     walk.dirty.pop_back();
@@ -150,10 +150,10 @@ void descend(Walk& walk) {
   }
 }
 
-std::size_t pick(Walk& walk, std::size_t below) { return walk.random() % below; }
+std::size_t pick(PairWalk& walk, std::size_t below) { return walk.random() % below; }
 
 /// Two short runs somewhere change places, when precedence and the arcs allow it.
-void kick(Walk& walk) {
+void kick(PairWalk& walk) {
   constexpr int tries = 20;
   const std::size_t last = walk.order.size() - 1;
   for (int i = 0; i < tries; ++i) {
@@ -168,22 +168,22 @@ void kick(Walk& walk) {
   }
 }
 
-struct Kept {
+struct KeptOrder {
   PairOrder order;
   std::vector<std::uint32_t> position;
   Time<> total{};
 };
 
-Walk begin(const PairNet& net, const PairOrder& order, std::uint32_t seed) {
-  Walk walk{net,
-            nearest_of(net),
-            order,
-            std::vector<std::uint32_t>(net.nodes),
-            cost_of(net, order),
-            {},
-            {},
-            std::vector<std::uint8_t>(net.nodes),
-            std::mt19937{seed}};
+PairWalk begin(const PairNet& net, const PairOrder& order, std::uint32_t seed) {
+  PairWalk walk{net,
+                nearest_of(net),
+                order,
+                std::vector<std::uint32_t>(net.nodes),
+                cost_of(net, order),
+                {},
+                {},
+                std::vector<std::uint8_t>(net.nodes),
+                std::mt19937{seed}};
   walk.least_gain = walk.total * gain_that_counts;
   for (std::uint32_t p = 0; p < order.size(); ++p) walk.position[order[p]] = p;
   for (std::size_t p = order.size(); p-- > 0;) look_again(walk, order[p]);
@@ -194,9 +194,9 @@ Walk begin(const PairNet& net, const PairOrder& order, std::uint32_t seed) {
 
 PairOrder descended(const PairNet& net, const PairOrder& order, Time<> floor, std::size_t kicks, std::uint32_t seed) {
   if (net.nodes < 4) return order;
-  Walk walk = begin(net, order, seed);
+  PairWalk walk = begin(net, order, seed);
   descend(walk);
-  Kept at{walk.order, walk.position, walk.total}, best = at;
+  KeptOrder at{walk.order, walk.position, walk.total}, best = at;
   const double hot = walk.total.si / static_cast<double>(net.nodes);
   for (std::size_t k = 0; k < kicks && floor < best.total; ++k) {
     kick(walk);

@@ -9,7 +9,7 @@
 namespace seambook {
 namespace {
 
-constexpr std::uint32_t none = UINT32_MAX;
+constexpr std::uint32_t no_trail = UINT32_MAX;
 constexpr double rounding = 1e-9;  // of the known cost: closer than that is no gain
 
 /// States with one number of nodes done, in parallel.
@@ -22,10 +22,10 @@ struct Layer {
 
 /// Where a state came from: kept for all layers, so that the order can be told.
 struct TrailStep {
-  std::uint32_t node = 0, before = none;
+  std::uint32_t node = 0, before = no_trail;
 };
 
-struct Search {
+struct LayerSearch {
   const PairNet& net;
   std::span<const NodePrices> prices;
   Time<> limit;  // a state that cannot come below it is left out
@@ -51,7 +51,7 @@ bool may_follow(const PairNet& net, const std::uint64_t* done, std::uint32_t nod
 }
 
 /// What remains of an order costs at least this, by the best of the prices.
-Time<> to_come(const Search& search, const std::uint64_t* done, std::uint32_t last) {
+Time<> to_come(const LayerSearch& search, const std::uint64_t* done, std::uint32_t last) {
   Time<> most{};
   for (const NodePrices& prices : search.prices) {
     Time<> sum = prices.leaving[last];
@@ -65,32 +65,32 @@ Time<> to_come(const Search& search, const std::uint64_t* done, std::uint32_t la
 /// A layer in the making, with its states found again by what they have done and end with.
 struct Growing {
   Layer layer;
-  std::vector<std::uint32_t> slots = std::vector<std::uint32_t>(1024, none);
+  std::vector<std::uint32_t> slots = std::vector<std::uint32_t>(1024, no_trail);
 };
 
 std::size_t slot_of(const Growing& growing, std::size_t words, const std::uint64_t* done, std::uint32_t last) {
   const std::size_t mask = growing.slots.size() - 1;
   for (std::size_t at = hash_of(done, words, last) & mask;; at = (at + 1) & mask) {
     const std::uint32_t state = growing.slots[at];
-    if (state == none) return at;
+    if (state == no_trail) return at;
     if (growing.layer.last[state] == last && std::equal(done, done + words, &growing.layer.done[state * words]))
       return at;
   }
 }
 
 void widen(Growing& growing, std::size_t words) {
-  growing.slots.assign(growing.slots.size() * 4, none);
+  growing.slots.assign(growing.slots.size() * 4, no_trail);
   for (std::uint32_t s = 0; s < growing.layer.size(); ++s)
     growing.slots[slot_of(growing, words, &growing.layer.done[s * words], growing.layer.last[s])] = s;
 }
 
 /// The state, new or reached more cheaply; its trail is laid when it is cheaper.
-void reach(Search& search, Growing& growing, const std::vector<std::uint64_t>& done, std::uint32_t node,
+void reach(LayerSearch& search, Growing& growing, const std::vector<std::uint64_t>& done, std::uint32_t node,
            std::uint32_t before, Time<> spent) {
   const std::size_t words = search.net.words;
   const std::size_t slot = slot_of(growing, words, done.data(), node);
   Layer& layer = growing.layer;
-  if (growing.slots[slot] != none) {
+  if (growing.slots[slot] != no_trail) {
     const std::uint32_t state = growing.slots[slot];
     if (!(spent < layer.spent[state])) return;
     layer.spent[state] = spent;
@@ -109,7 +109,7 @@ void reach(Search& search, Growing& growing, const std::vector<std::uint64_t>& d
   if (layer.size() * 2 > growing.slots.size()) widen(growing, words);
 }
 
-Layer next_layer(Search& search, const Layer& layer) {
+Layer next_layer(LayerSearch& search, const Layer& layer) {
   const PairNet& net = search.net;
   Growing growing;
   std::vector<std::uint64_t> done(net.words);
@@ -143,9 +143,9 @@ Layer best_of(const Layer& layer, std::size_t words, std::size_t width) {
   return kept;
 }
 
-PairOrder order_of(const Search& search, std::uint32_t trail) {
+PairOrder order_of(const LayerSearch& search, std::uint32_t trail) {
   PairOrder order;
-  for (; trail != none; trail = search.trail[trail].before) order.push_back(search.trail[trail].node);
+  for (; trail != no_trail; trail = search.trail[trail].before) order.push_back(search.trail[trail].node);
   std::ranges::reverse(order);
   return order;
 }
@@ -169,7 +169,7 @@ NodePrices assignment_prices(const PairNet& net) {
 
 LayersResult layered_order(const PairNet& net, std::span<const NodePrices> prices, Time<> known, std::size_t width,
                            std::size_t states) {
-  Search search{net, prices, known - known * rounding, {{0, none}}, 0};
+  LayerSearch search{net, prices, known - known * rounding, {{0, no_trail}}, 0};
   Layer layer;
   layer.done.assign(net.words, 0);
   layer.done[0] = 1;

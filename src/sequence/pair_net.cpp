@@ -5,7 +5,7 @@
 namespace seambook {
 namespace {
 
-constexpr Time<> never{std::numeric_limits<double>::infinity()};
+constexpr Time<> never_next{std::numeric_limits<double>::infinity()};
 
 /// Everything that stands before each node, in an order that respects precedence.
 void close(PairNet& net, const std::vector<Edge>& edges) {
@@ -50,7 +50,7 @@ PairNet pair_net(const PairProblem& problem) {
   if (last == 1) edges.emplace_back(0, last);
   close(net, edges);
   const std::vector<std::uint64_t> after = all_after(net);
-  net.cost.assign(net.nodes * net.nodes, never);
+  net.cost.assign(net.nodes * net.nodes, never_next);
   for (std::size_t u = 0; u < net.nodes; ++u) {
     for (std::size_t v = 0; v < net.nodes; ++v) {
       if (u == v || net.must_precede(v, u) || parted(net, after, u, v)) continue;

@@ -8,7 +8,7 @@
 namespace seambook {
 namespace {
 
-constexpr std::size_t moves_per_kick = 10;  // what a kick and its descent try, about
+constexpr std::size_t moves_of_kick = 10;  // what a kick and its descent try, about
 constexpr std::size_t narrowest = 64, widening = 8;
 
 bool same_slots(const Attributes& a, const Attributes& b) {
@@ -23,7 +23,7 @@ PairResult pair_search(const PairNet& net, const PairOrder& known, const SearchB
   PairResult result;
   const NodePrices prices = assignment_prices(net);
   result.bound = prices.together;
-  const std::size_t kicks = budget.moves / moves_per_kick / 2;
+  const std::size_t kicks = budget.moves / moves_of_kick / 2;
   result.order = descended(net, known, result.bound, kicks, seed);
   std::size_t states = budget.states;
   for (std::size_t width = narrowest; states > 0; width *= widening) {
