@@ -160,9 +160,9 @@ void put_options(Page& page, const Job& job, const Quote& quote) {
   if (quote.inputs.order.expedite_asked) columns.push_back({&fig::expedite_price, words::expedite, &F::expedite});
   columns.push_back({&fig::order_total, words::option_total, &F::total});
   put_section(page, words::options);
-  put_headings(page, columns);
   for (std::size_t i = 0; i < job.options.size(); ++i) {
     put_line(page, job.options[i].name, option_words(job, job.options[i], page.book.terms));
+    put_headings(page, columns);
     put_rows(page, quote.options[i].quote, i + 1, columns);
   }
 }

@@ -43,7 +43,6 @@ inline constexpr const char* minimum_note = "Totals below the minimum charge ({}
 inline constexpr const char* rounding_note = "Totals are raised to a multiple of the price list's step.";
 
 inline constexpr const char* options = "Options, priced apart: none of them stands in the totals above";
-inline constexpr const char* option = "option";
 inline constexpr const char* option_unit = "each";
 inline constexpr const char* option_pieces = "pieces";
 inline constexpr const char* option_once = "once";
