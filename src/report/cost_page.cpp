@@ -52,7 +52,8 @@ CostPage cost_page(const RateBook& book, const Job& job, const Quote& quote, con
   put_price_steps(sheet, rows, book, job.quantities, quote.sourced, shared, weldment_sum(pages, fig::weldment_mass));
   sheet.column_widths = {44, 15, 15, 15, 13, 13, 13};
   sheet.frozen_rows = 3;
-  sheet.landscape = true;
+  constexpr std::size_t quantities_upright = 4;
+  sheet.landscape = quote.prices.size() > quantities_upright;
   page.quantity_row = rows.of(fig::quantity);
   page.unit_price_row = rows.of(fig::unit_price);
   page.pieces_row = rows.of(fig::pieces_price);
