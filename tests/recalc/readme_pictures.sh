@@ -11,10 +11,13 @@ mkdir -p jobs/pictures
 for job in bracket brewhouse-platform; do
   tests/recalc/pictures.sh "$work/$job-quote.xlsx" "$work" >/dev/null
 done
-# page RESOLUTION LEFT TOP WIDTH HEIGHT of a sheet's first page
+# JOB NAME TITLE RESOLUTION LEFT TOP WIDTH HEIGHT: the first page on which TITLE begins a line
 picture() {
-  pdftoppm -png -singlefile -f "$3" -l "$3" -r "$4" -x "$5" -y "$6" -W "$7" -H "$8" "$work/$1-quote.pdf" "jobs/pictures/$2"
+  page=1
+  until pdftotext -f "$page" -l "$page" "$work/$1-quote.pdf" - | grep -q "^$3"; do page=$((page + 1)); done
+  pdftoppm -png -singlefile -f "$page" -l "$page" -r "$4" -x "$5" -y "$6" -W "$7" -H "$8" "$work/$1-quote.pdf" "jobs/pictures/$2"
 }
-picture bracket quote 1 80 30 50 600 300
-picture bracket cost 2 80 30 30 860 580
-picture brewhouse-platform passes 4 110 50 50 1180 330
+picture bracket quote "Quote bracket" 80 30 50 620 440
+picture bracket overview "Overview of" 80 30 30 860 500
+picture brewhouse-platform doubt "Doubt: " 80 30 30 860 480
+picture brewhouse-platform passes "Passes: " 110 50 50 1180 330
