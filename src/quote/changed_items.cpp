@@ -189,7 +189,7 @@ void compare_lines(const QuoteSide& then, const QuoteSide& now, Changes& changes
              {Cause::scope, name.substr(0, colon), name.substr(colon + 2), std::move(before), std::move(after)});
   };
   for (auto& [name, after] : lines_of(now)) {
-    const auto old = std::find_if(old_lines.begin(), old_lines.end(), [&](const auto& l) { return l.first == name; });
+    const auto old = std::ranges::find(old_lines, name, &Lines::value_type::first);
     split(name, old != old_lines.end() ? old->second : "", after);
     if (old != old_lines.end()) old_lines.erase(old);
   }

@@ -72,6 +72,7 @@ void add_amounts(const std::vector<State>& states, std::int64_t past_total, int 
 
 std::string causes_in_words(const std::vector<Cause>& causes) {
   std::vector<std::string> words;
+  words.reserve(causes.size());
   for (const Cause cause : causes) words.emplace_back(cause_words[static_cast<std::size_t>(cause)]);
   return joined_with_and(words);
 }

@@ -1,5 +1,7 @@
 #include "quote/quote.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "estimate/gather_labour.hpp"
@@ -75,7 +77,7 @@ PricedOption price_option(const RateBook& book, const Job& job, const Estimate& 
 /// Lines that are not there yet, with the option's name before them.
 void add_new(const std::string& option, const std::vector<std::string>& lines, std::vector<std::string>& to) {
   for (const std::string& line : lines)
-    if (std::find(to.begin(), to.end(), line) == to.end()) to.push_back("option " + option + ": " + line);
+    if (std::find(to.begin(), to.end(), line) == to.end()) to.push_back(fmt::format("option {}: {}", option, line));
 }
 
 }  // namespace
