@@ -116,7 +116,7 @@ void put_price(Page& page, std::uint16_t column, const PriceShown& price, int de
 
 void put_headings(Page& page, const std::vector<PriceColumn>& columns) {
   put(page.sheet, page.row, 0, words::quantity, Look::heading);
-  for (std::uint16_t c = 0; c < columns.size(); ++c)
+  for (std::size_t c = 0; c < columns.size(); ++c)
     put(page.sheet, page.row, static_cast<std::uint16_t>(c + 1),
         fmt::format(words::money, columns[c].words, page.book.currency), Look::heading);
   ++page.row;
@@ -127,7 +127,7 @@ void put_rows(Page& page, const Quote& quote, std::size_t priced, const std::vec
   for (std::size_t q = 0; q < quote.prices.size(); ++q, ++page.row) {
     const QuotePrice& price = quote.prices[q];
     put_price(page, 0, {priced, q, &fig::quantity, static_cast<double>(price.quantity)}, 0, Look::figure);
-    for (std::uint16_t c = 0; c < columns.size(); ++c) {
+    for (std::size_t c = 0; c < columns.size(); ++c) {
       const bool total = columns[c].figure == &fig::order_total || columns[c].figure == &fig::total_with_tax;
       put_price(page, static_cast<std::uint16_t>(c + 1),
                 {priced, q, columns[c].figure, (price.figures.*columns[c].member).si}, page.book.minor_digits,

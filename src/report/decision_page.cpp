@@ -7,9 +7,9 @@
 namespace seambook {
 namespace {
 
-constexpr std::array yearly_figures = {&fig::capital,    &fig::depreciation,    &fig::interest_year, &fig::running_year,
-                                       &fig::fixed_year, &fig::all_suited,      &fig::all_worth,     &fig::left_year,
-                                       &fig::cash_year,  &fig::learning_effect, &fig::present_value};
+constexpr std::array yearly_figures = {&fig::capital,    &fig::depreciation,  &fig::interest_year, &fig::running_year,
+                                       &fig::fixed_year, &fig::all_suited,    &fig::all_worth,     &fig::left_year,
+                                       &fig::cash_year,  &fig::learning_cost, &fig::present_value};
 constexpr std::uint32_t verdict_row = 2, words_row = 3, orders_row = 5, pieces_row = 6, pieces_year_row = 7,
                         table_row = 9;
 
@@ -59,7 +59,7 @@ void put_scenario(DecisionPage& page, const RateBook& book, const Comparison& co
             fmt::format("IF({0}>0,{1}*{2}/{0},\"never\")", worth, cell(fig::fixed_year), cell(fig::all_suited)),
             or_never(metres), 0);
   put_value(sheet, payback_row, column,
-            fmt::format("IF({0}>0,({1}+{2})/{0},\"never\")", cash, capital, cell(fig::learning_effect)),
+            fmt::format("IF({0}>0,({1}+{2})/{0},\"never\")", cash, capital, cell(fig::learning_cost)),
             or_never(even.payback_years), 1);
 }
 
@@ -71,7 +71,7 @@ void put_discounted(DecisionPage& page, const RateBook& book, const Comparison& 
   const std::string i = fmt::format("({}/100)", rate.text);
   const auto cell = [&](const Figure& figure) { return cell_name(row_of(figure), column); };
   const std::string cash = cell(fig::cash_year);
-  const std::string capital = fmt::format("({}+{})", cell(fig::capital), cell(fig::learning_effect));
+  const std::string capital = fmt::format("({}+{})", cell(fig::capital), cell(fig::learning_cost));
   const std::string years = fmt::format("-LN(1-{0}*{1}/{2})/LN(1+{0})", i, capital, cash);
   const std::string full = fmt::format("INT({}*1.000000001)", years);
   const std::string left = fmt::format("({0}-{1}*(1-(1+{2})^-{3})/{2})", capital, cash, i, full);

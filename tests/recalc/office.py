@@ -12,7 +12,7 @@ SETTINGS = """<?xml version="1.0" encoding="UTF-8"?>
 <item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="ODFRecalcMode" oor:op="fuse"><value>0</value></prop></item>
 </oor:items>
 """
-TIMEOUT = int(os.environ.get("RECALC_TIMEOUT", "180"))  # seconds, for one call
+TIMEOUT = int(os.environ.get("RECALC_TIMEOUT", "600"))  # seconds, for one call
 
 
 def office_recalculated(paths, folder):
