@@ -84,7 +84,7 @@ void put_chart(Sheet& sheet, std::uint32_t heading, std::uint32_t first, std::ui
 
 std::uint32_t put_element_minutes(Sheet& sheet, std::uint32_t row, const RateBook& book, const Estimate& estimate,
                                   Time<> floor, const ShopPages& pages) {
-  constexpr std::uint32_t chart_rows = 17;
+  constexpr std::uint32_t rows_beside_chart = 17;
   const std::vector<ElementLine> lines = element_lines(book, estimate, pages);
   const std::uint32_t heading = row, first = row + 1, rest = first + static_cast<std::uint32_t>(lines.size()),
                       total = rest + 1;
@@ -120,7 +120,7 @@ std::uint32_t put_element_minutes(Sheet& sheet, std::uint32_t row, const RateBoo
               {together({joint_sum(pages, fig::floor), weldment_sum(pages, fig::weldment_floor)}), minutes(floor)}, 1,
               Look::total);
   put_chart(sheet, heading, first, rest);
-  return std::max(total + 3, heading + chart_rows);
+  return std::max(total + 3, heading + rows_beside_chart);
 }
 
 }  // namespace seambook

@@ -19,6 +19,33 @@ std::vector<const Figure*> labour_columns() {
   return columns;
 }
 
+std::vector<const Figure*> pass_columns() {
+  return {&fig::elements_on_line,
+          &fig::elements_second,
+          &fig::joints_made,
+          &fig::weld_elements,
+          &fig::weld_length,
+          &fig::unwelded,
+          &fig::arc_depth,
+          &fig::cut_depth,
+          &fig::groove_section,
+          &fig::share_section,
+          &fig::caps_section,
+          &fig::section,
+          &fig::gouged,
+          &fig::section_laid,
+          &fig::volume_rate,
+          &fig::lays,
+          &fig::group_section,
+          &fig::passes,
+          &fig::travel,
+          &fig::arc,
+          &fig::arc_by_deposition,
+          &fig::deposition_difference,
+          &fig::difference_cost,
+          &fig::heat_input};
+}
+
 }  // namespace
 
 std::vector<const Figure*> joint_columns(std::size_t page) {
@@ -66,30 +93,7 @@ std::vector<const Figure*> joint_columns(std::size_t page) {
               &fig::access,
               &fig::given_passes};
     case 1:
-      return {&fig::elements_on_line,
-              &fig::elements_second,
-              &fig::joints_made,
-              &fig::weld_elements,
-              &fig::weld_length,
-              &fig::unwelded,
-              &fig::arc_depth,
-              &fig::cut_depth,
-              &fig::groove_section,
-              &fig::share_section,
-              &fig::caps_section,
-              &fig::section,
-              &fig::gouged,
-              &fig::section_laid,
-              &fig::volume_rate,
-              &fig::lays,
-              &fig::group_section,
-              &fig::passes,
-              &fig::travel,
-              &fig::arc,
-              &fig::arc_by_deposition,
-              &fig::deposition_difference,
-              &fig::difference_cost,
-              &fig::heat_input};
+      return pass_columns();
     case 2:
       return labour_columns();
     case heat_page_number:

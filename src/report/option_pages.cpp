@@ -30,7 +30,7 @@ void rename(std::vector<Sheet>& sheets, std::size_t option) {
 
 /// An option is priced for the job's quantities, wherever they are changed.
 void link_quantities(const JobPages& of, const CostPage& option, Sheet& sheet) {
-  for (std::uint16_t q = 0; q < of.job.quantities.size(); ++q) {
+  for (std::size_t q = 0; q < of.job.quantities.size(); ++q) {
     const auto column = static_cast<std::uint16_t>(option.first_quantity_column + q);
     const auto from = static_cast<std::uint16_t>(of.cost.first_quantity_column + q);
     Cell& cell = cell_at(sheet, option.quantity_row, column);

@@ -36,7 +36,7 @@ struct CostCell {
 };
 constexpr CostCell overheads[] = {
     {&fig::overhead_each, cost_at::each}, {&fig::overhead_lot, cost_at::lot}, {&fig::overhead_once, cost_at::once}};
-constexpr CostCell totals[] = {
+constexpr CostCell total_cells[] = {
     {&fig::total_each, cost_at::each}, {&fig::total_lot, cost_at::lot}, {&fig::total_once, cost_at::once}};
 constexpr CostCell kinds[] = {
     {&fig::kind_each, cost_at::each}, {&fig::kind_lot, cost_at::lot}, {&fig::kind_once, cost_at::once}};
@@ -51,7 +51,7 @@ LeafFinder price_cells(const PriceRows& rows, const SharedCells& shared) {
       if (f == cell.figure) return LeafText{cell_name(cost_at::first_kind + label.row, cell.column, true), unit};
     for (const CostCell& cell : overheads)
       if (f == cell.figure) return LeafText{cell_name(rows.overhead, cell.column, true), unit};
-    for (const CostCell& cell : totals)
+    for (const CostCell& cell : total_cells)
       if (f == cell.figure) return LeafText{cell_name(rows.total, cell.column, true), unit};
     if (std::find(rows.order_figures.begin(), rows.order_figures.end(), f) != rows.order_figures.end())
       return LeafText{cell_name(rows.of(*f), cost_at::each, true), unit};
