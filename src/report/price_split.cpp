@@ -26,7 +26,7 @@ std::uint32_t put_price_split(Sheet& sheet, std::uint32_t row, const RateBook& b
   const std::uint32_t first = row + 1, total = first + count;
   for (std::uint32_t i = 0; i < count; ++i) put(sheet, first + i, 0, lines.words[i]);
   put(sheet, total, 0, "together", Look::total);
-  for (std::uint16_t q = 0; q < quote.prices.size(); ++q) {
+  for (std::size_t q = 0; q < quote.prices.size(); ++q) {
     const auto column = static_cast<std::uint16_t>(1 + q);
     const QuotePrice& of = quote.prices[q];
     put(sheet, row, column, fmt::format("for {} ({})", of.quantity, book.currency), Look::heading);
