@@ -71,6 +71,7 @@ void resolve_fillers(RateDraft& draft, const RateText& text) {
     filler.diameter =
         needed(entry, written.diameter, "diameter", unit::mm, Effect::frozen);  // the feed set-up hangs on it
     filler.density = needed(entry, written.density, "density", unit::g_per_cm3);
+    decided(draft, {filler.diameter.si.source, filler.density.si.source});  // chosen, and as bought
     filler.price = needed(entry, written.price, "price", unit::money_per_kg);
     if (written.pack) filler.pack = written.pack->value;
     filler.hydrogen = known(entry, written.hydrogen, "hydrogen", unit::ml_per_100g);

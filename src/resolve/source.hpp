@@ -32,7 +32,7 @@ struct RateSource {
   bool frozen = false;   // changing it can choose another procedure or order: shown locked
   Limits limits;         // what resolving again would accept
   double range = 0;      // how far it may lie off, either way, as a share of itself; 0: not in doubt
-  bool decided = false;  // the shop's own decision, such as the margin: never in doubt
+  bool decided = false;  // the shop's own choice, such as the margin or a wire's diameter: never in doubt
   std::string_view key;  // that it stands behind in the file
 };
 
