@@ -15,6 +15,7 @@ void take_risk(JobDraft& draft, const JobText& text) {
     draft.job.order.risk = find_name(draft.diagnostics, classes, &RiskClass::name, *text.risk, "risk class");
   } else if (!classes.empty() && !given(draft.book.prices.contingency)) {
     std::vector<std::string> names;
+    names.reserve(classes.size());
     for (const RiskClass& risk : classes) names.push_back(risk.name);
     refuse_lack(draft, text.place, "the job does not say its risk class",
                 fmt::format("'risk: {}'; the rate book has {}", names.front(), joined_with_and(names)));
