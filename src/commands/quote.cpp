@@ -73,9 +73,10 @@ int run_quote(const Arguments& arguments) {
     if (arguments.json) {
       jobs.push_back(estimate_json(book, done.job, done.estimate, priced->quote, about, changes ? &*changes : nullptr));
     } else {
+      const std::optional<Doubt>& doubt = priced->quote.doubt;
       write_result(fmt::format("{}  ({}, valid until {})\n{}{}\n", printable_text(about.workbook),
                                iso(priced->quote.date), iso(priced->quote.valid_until), price_text(book, priced->quote),
-                               doubt_text(book, *priced->quote.doubt)));
+                               doubt ? doubt_text(book, *doubt) : std::string()));
       if (changes) write_result(changes_text(book, *changes) + "\n");
     }
   });

@@ -6,6 +6,7 @@
 
 #include "estimate/gather_labour.hpp"
 #include "quote/lift.hpp"
+#include "quote/piece_totals.hpp"
 
 namespace seambook {
 namespace {
@@ -45,24 +46,9 @@ void price_quantities(const Job& job, Quote& quote) {
 
 /// Takes off what a weldment costs in a piece, by kind; its part of set-ups and other lot costs stays.
 void take_out(const Job& job, const Estimate& estimate, std::size_t weldment, QuoteInputs<Sourced>& in) {
-  const auto less = [&](CostKind kind, double money) {
-    Money<Sourced>& of = in.each[static_cast<std::size_t>(kind)];
-    of = {{of.si.value - money, summed}};
-  };
-  const Weldment& w = job.weldments[weldment];
-  const WeldmentFigures<double>& own = estimate.weldments[weldment];
-  Totals welding;
-  for (std::size_t j = 0; j < w.joint_count; ++j) welding += joint_totals(estimate.joints[w.first_joint + j]);
-  less(CostKind::labour, welding.labour.si + own.labour_cost.si);
-  less(CostKind::equipment, welding.equipment.si + own.equipment_cost.si);
-  less(CostKind::filler, welding.filler_cost.si);
-  less(CostKind::gas, welding.gas_cost.si);
-  less(CostKind::power, welding.power.si);
-  less(CostKind::wear, welding.wear.si);
-  less(CostKind::free_issue, own.free_issue_cost.si);
-  if (w.metal_by_mass) less(CostKind::base_metal, own.metal_cost.si);
-  for (const Bought& line : w.bought)
-    if (line.scaling == Scaling::each) less(cost_kind(line.kind), line.price.si.value * w.count.si.value);
+  const std::array<double, cost_kinds> cost = weldment_totals(job, estimate, weldment).cost;
+  for (std::size_t k = 0; k < cost_kinds; ++k)
+    if (cost[k] != 0) in.each[k] = {{in.each[k].si.value - cost[k], summed}};
 }
 
 PricedOption price_option(const RateBook& book, const Job& job, const Estimate& whole, const JobOption& option,

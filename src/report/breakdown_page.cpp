@@ -2,8 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "quote/piece_totals.hpp"
 #include "report/element_minutes.hpp"
-#include "report/piece_totals.hpp"
 #include "report/price_split.hpp"
 
 namespace seambook {
@@ -174,11 +174,9 @@ void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages
       sheet, row, BreakdownAt::cost,
       {fmt::format("SUM({}:{})", cell_name(row, BreakdownAt::labour), cell_name(row, BreakdownAt::bought)), cost}, 2);
   const std::string total = cell_name(total_row, BreakdownAt::cost, true);
-  put_formula(sheet, row, BreakdownAt::share,
-              {fmt::format("IF({0}>0,{1}/{0}*100,0)", total, cell_name(row, BreakdownAt::cost)),
-               all > 0 ? cost / all * 100 : 0},
-              1);
-  sheet.cells.back().number_format = "0.0\" %\"";
+  put_share(sheet, row, BreakdownAt::share,
+            {fmt::format("IF({0}>0,{1}/{0}*100,0)", total, cell_name(row, BreakdownAt::cost)),
+             all > 0 ? cost / all * 100 : 0});
 }
 
 /// Each joint's cost by the length of its welds.

@@ -62,6 +62,11 @@ void put_formula(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula 
   sheet.cells.push_back({row, column, std::move(formula), look, number_format(decimals, decimals == 2)});
 }
 
+void put_share(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula formula) {
+  put_formula(sheet, row, column, std::move(formula), 1);
+  sheet.cells.back().number_format = "0.0\" %\"";
+}
+
 std::string number_format(int decimals, bool money) {
   std::string code = money ? "#,##0" : "0";
   if (decimals > 0) code += "." + std::string(static_cast<std::size_t>(decimals), '0');

@@ -34,6 +34,8 @@ void put_number(Sheet&, std::uint32_t row, std::uint16_t column, double value, i
 /// Money that stands as it was calculated, with thousands set apart.
 void put_frozen_money(Sheet&, std::uint32_t row, std::uint16_t column, double money, int decimals);
 void put_formula(Sheet&, std::uint32_t row, std::uint16_t column, Formula, int decimals, Look = Look::figure);
+/// A share that is already times 100, with its sign: `12.5 %`.
+void put_share(Sheet&, std::uint32_t row, std::uint16_t column, Formula);
 /// `0.00`, with thousands set apart for money.
 std::string number_format(int decimals, bool money = false);
 /// `unit price (EUR)`: words and unit; the currency stands for ¤.

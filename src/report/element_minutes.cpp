@@ -93,11 +93,9 @@ std::uint32_t put_element_minutes(Sheet& sheet, std::uint32_t row, const RateBoo
   put(sheet, heading, share_column, "of all", Look::heading);
   const auto minutes = [](Time<> t) { return t.si / unit::min.si; };
   const auto share = [&](std::uint32_t at, Time<> time) {
-    put_formula(sheet, at, share_column,
-                {fmt::format("IF({0}>0,{1}/{0}*100,0)", cell_name(total, min_column, true), cell_name(at, min_column)),
-                 floor.si > 0 ? time.si / floor.si * 100 : 0},
-                1);
-    sheet.cells.back().number_format = "0.0\" %\"";
+    put_share(sheet, at, share_column,
+              {fmt::format("IF({0}>0,{1}/{0}*100,0)", cell_name(total, min_column, true), cell_name(at, min_column)),
+               floor.si > 0 ? time.si / floor.si * 100 : 0});
   };
   Time<> sum;
   for (const ElementLine& line : lines) {

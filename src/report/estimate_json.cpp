@@ -7,11 +7,11 @@
 
 #include "estimate/element_sums.hpp"
 #include "estimate/gather_labour.hpp"
+#include "quote/piece_totals.hpp"
 #include "report/cells.hpp"
 #include "report/doubt_json.hpp"
 #include "report/heat_facts.hpp"
 #include "report/material_totals.hpp"
-#include "report/piece_totals.hpp"
 
 namespace seambook {
 namespace {

@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include "basics/utf8.hpp"
+#include "quote/piece_totals.hpp"
 #include "report/number_text.hpp"
-#include "report/piece_totals.hpp"
 #include "report/terminal.hpp"
 
 namespace seambook {

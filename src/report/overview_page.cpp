@@ -2,8 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "quote/piece_totals.hpp"
 #include "report/edits_page.hpp"
-#include "report/piece_totals.hpp"
 #include "resolve/shown.hpp"
 
 namespace seambook {
@@ -84,10 +84,8 @@ void put_prices(Sheet& sheet, const RateBook& book, const Quote& quote, const Co
     put_formula(sheet, row, OverviewAt::cost, {link(cost.order_cost_row), f.cost.si}, 2);
     put_formula(sheet, row, OverviewAt::left, {link(cost.left_row), f.left.si}, 2);
     const std::string total = cell_name(row, OverviewAt::total), left = cell_name(row, OverviewAt::left);
-    put_formula(
-        sheet, row, OverviewAt::share,
-        {fmt::format("IF({0}>0,{1}/{0}*100,0)", total, left), f.total.si > 0 ? f.left.si / f.total.si * 100 : 0}, 1);
-    sheet.cells.back().number_format = "0.0\" %\"";
+    put_share(sheet, row, OverviewAt::share,
+              {fmt::format("IF({0}>0,{1}/{0}*100,0)", total, left), f.total.si > 0 ? f.left.si / f.total.si * 100 : 0});
     put_formula(sheet, row, OverviewAt::floor,
                 {fmt::format("{}*{}+{}+{}", cell_name(row, OverviewAt::quantity), cell_name(rows.floor, 1, true),
                              cell_name(rows.setups, 1, true), cell_name(rows.work, 1, true)),

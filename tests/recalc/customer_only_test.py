@@ -39,6 +39,11 @@ def quotes():
 
 
 class CustomerOnly(unittest.TestCase):
+    def test_the_terminal_shows_the_price_and_no_doubt(self):
+        shown = run("quote", ROOT / "jobs/bracket.yaml", "--customer-only", "--out", Path(FOLDER.name, "text"), "--date", "2026-05-04")
+        self.assertIn("157.66", shown)
+        self.assertNotIn("in doubt", shown)
+
     @classmethod
     def setUpClass(cls):
         cls.quotes = list(quotes())

@@ -1,10 +1,10 @@
 // The pages for the shop foot: by weldment, by joint and by element they add up to what the quote has.
 #include <doctest/doctest.h>
 
+#include "quote/piece_totals.hpp"
 #include "quoted.hpp"
 #include "report/breakdown_page.hpp"
 #include "report/overview_page.hpp"
-#include "report/piece_totals.hpp"
 #include "report/quote_book.hpp"
 
 using namespace seambook;

@@ -1,4 +1,4 @@
-#include "report/piece_totals.hpp"
+#include "quote/piece_totals.hpp"
 
 namespace seambook {
 namespace {
