@@ -77,7 +77,7 @@ bool lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPa
     }
     if (p == heat_page_number) heat = lay_out_heat(book, found, sheet, column);
     sheet.frozen_rows = heading_row + 1;
-    sheet.frozen_columns = 3;
+    sheet.frozen_columns = sheet.repeat_columns = 3;
     sheet.repeat_rows = {heading_row, heading_row};
     sheet.landscape = true;
   }

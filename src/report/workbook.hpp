@@ -96,6 +96,7 @@ struct Sheet {
   std::vector<Chart> charts;
   std::uint32_t frozen_rows = 0;
   std::uint16_t frozen_columns = 0;
+  std::uint16_t repeat_columns = 0;  // where one page across is too small to read: on both of two; 0: always one
   std::optional<std::pair<std::uint32_t, std::uint32_t>> repeat_rows;  // printed on every page
   bool landscape = false, locked = true;
   std::string header, footer;  // plain text; the page number is added by the writer

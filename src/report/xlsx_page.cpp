@@ -47,10 +47,10 @@ void set_page(lxw_worksheet* page, const Sheet& sheet, bool letter_paper) {
   constexpr std::uint8_t letter = 1, a4 = 9;  // the format's numbers for paper sizes
   worksheet_set_paper(page, letter_paper ? letter : a4);
   if (sheet.landscape) worksheet_set_landscape(page);
-  const bool two = too_wide_for_one(sheet);
+  const bool two = sheet.repeat_columns > 0 && too_wide_for_one(sheet);
   worksheet_fit_to_pages(page, two ? 2 : 1, 0);
   if (two) worksheet_print_across(page);
-  if (two && sheet.frozen_columns > 0) must(worksheet_repeat_columns(page, 0, sheet.frozen_columns - 1));
+  if (two) must(worksheet_repeat_columns(page, 0, static_cast<lxw_col_t>(sheet.repeat_columns - 1)));
   worksheet_set_margins(page, 0.6, 0.5, 0.8, 0.75);  // inches: left, right, top, bottom
   worksheet_gridlines(page, LXW_HIDE_ALL_GRIDLINES);
   if (sheet.repeat_rows) must(worksheet_repeat_rows(page, sheet.repeat_rows->first, sheet.repeat_rows->second));
