@@ -9,7 +9,7 @@ import re
 import sys
 from pathlib import Path
 
-FLOW = "basics text read trace resolve trade estimate sequence compare quote report commands".split()
+FLOW = "basics text read trace resolve trade estimate sequence schedule compare quote report commands".split()
 LONGEST_FILE = 300
 
 # First part of a library's include name: where its sources may stand, as patterns over paths below src.
