@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "resolve/qualified.hpp"
+
 namespace seambook {
 namespace {
 

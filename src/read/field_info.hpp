@@ -23,9 +23,14 @@ enum class Shape : std::uint8_t {
   flag,               // true or false
   flag_or_section,    // true or false, or a map with the keys of `inside`
   date,               // 2026-05-18
+  dates,              // a list of dates, or one
+  clock,              // a time of day: 06:30
+  moment,             // a date with a time: 2026-05-18 06:30
+  day,                // a date, with or without a time
   amount_or_section,  // `amount`, or `section`
   section,            // a map with the keys of `inside`
   sections,           // a list of such maps
+  word_or_sections,   // text, a section, or a list of texts and sections
   priced,             // money with its scaling: `38 EUR each`
   priced_sections,    // `priced`, or a section, or a list of them
   named_words         // a map of any keys to texts
@@ -41,6 +46,7 @@ struct FieldInfo {
   bool below_whole = false;                        // amounts: shares less than 100 %
   bool rising = false;                             // spans: the first is the smaller one
   std::int64_t most = 1'000'000;                   // counts
+  std::string_view counted = {};                   // counts: the word behind the number, if one must stand: months
   std::span<const std::string_view> choices = {};  // words: empty when any will do
   std::vector<FieldInfo> (*inside)() = nullptr;    // sections
 };

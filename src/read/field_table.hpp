@@ -37,6 +37,22 @@ struct ShapeOf<std::optional<WrittenDate>> {
   static constexpr FieldInfo info{.shape = Shape::date};
 };
 template <>
+struct ShapeOf<std::vector<WrittenDate>> {
+  static constexpr FieldInfo info{.shape = Shape::dates};
+};
+template <>
+struct ShapeOf<std::optional<WrittenClock>> {
+  static constexpr FieldInfo info{.shape = Shape::clock};
+};
+template <>
+struct ShapeOf<std::optional<WrittenMoment>> {
+  static constexpr FieldInfo info{.shape = Shape::moment};
+};
+template <>
+struct ShapeOf<std::optional<WrittenDay>> {
+  static constexpr FieldInfo info{.shape = Shape::day};
+};
+template <>
 struct ShapeOf<std::optional<Chosen>> {
   static constexpr FieldInfo info{};
 };
@@ -60,6 +76,10 @@ struct ShapeOf<std::vector<BoughtText>> {
 template <>
 struct ShapeOf<std::vector<StationText::Mounted>> {
   static constexpr FieldInfo info{.shape = Shape::named_words};
+};
+template <>
+struct ShapeOf<std::vector<HoldText>> {
+  static constexpr FieldInfo info{.shape = Shape::word_or_sections, .inside = infos_of<HoldText>};
 };
 template <Dim D>
 struct ShapeOf<Maybe<D>> {
@@ -126,6 +146,12 @@ constexpr Field<S> rising(Field<S> field) {
 template <class S>
 constexpr Field<S> at_most(std::int64_t most, Field<S> field) {
   field.info.most = most;
+  return field;
+}
+/// A whole number with a word behind it: `6 months`.
+template <class S>
+constexpr Field<S> counted_in(std::string_view word, Field<S> field) {
+  field.info.counted = word;
   return field;
 }
 template <class S>

@@ -39,6 +39,10 @@ void read_into(Reading&, Value, const FieldInfo&, std::optional<Word>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Whole>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Flag>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<WrittenDate>&);
+void read_into(Reading&, Value, const FieldInfo&, std::vector<WrittenDate>&);
+void read_into(Reading&, Value, const FieldInfo&, std::optional<WrittenClock>&);
+void read_into(Reading&, Value, const FieldInfo&, std::optional<WrittenMoment>&);
+void read_into(Reading&, Value, const FieldInfo&, std::optional<WrittenDay>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Chosen>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<Basis>&);
 void read_into(Reading&, Value, const FieldInfo&, std::optional<PassRole>&);
@@ -47,6 +51,7 @@ void read_into(Reading&, Value, const FieldInfo&, std::vector<Word>&);
 void read_into(Reading&, Value, const FieldInfo&, std::vector<Whole>&);
 void read_into(Reading&, Value, const FieldInfo&, std::vector<BoughtText>&);
 void read_into(Reading&, Value, const FieldInfo&, std::vector<StationText::Mounted>&);
+void read_into(Reading&, Value, const FieldInfo&, std::vector<HoldText>&);
 
 template <Dim D>
 void read_into(Reading& reading, Value value, const FieldInfo& info, Maybe<D>& into) {

@@ -3,6 +3,7 @@
 #include "read/heat_fields.hpp"
 #include "read/labour_fields.hpp"
 #include "read/opening.hpp"
+#include "read/planning_fields.hpp"
 #include "read/priced.hpp"
 #include "read/weld_fields.hpp"
 
@@ -29,6 +30,8 @@ constexpr auto default_fields() {
       field<Member, &JointDefaults::position>("position", "ISO 6947 or AWS welding position: PB"),
       field<Member, &JointDefaults::finish>("finish", "name of a finish in the rate book: F1"),
       field<Member, &JointDefaults::grade>("grade", "name of a labour grade in the rate book: welder"),
+      field<Member, &JointDefaults::qualified>(
+          "qualified", "whether only a welder who is qualified in date may weld it: true or false"),
       below_whole(field<Member, &JointDefaults::range>(
           "range", "how far sizes and prices stated here may lie off either way: 5 %")),
   });
@@ -121,8 +124,8 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
     field<&JointText::access>("access", "attended minutes multiplied by this where the welder has little room: 120 %"),
 });
 
-constexpr auto joint_table =
-    joined(joined(joined(joint_work, joint_sizes), weld_sizes), default_fields<&JointText::defaults>());
+constexpr auto joint_table = joined(joined(joined(joined(joint_work, joint_sizes), weld_sizes), joint_plan),
+                                    default_fields<&JointText::defaults>());
 
 constexpr auto weldment_own = std::to_array<Field<WeldmentText>>({
     field<&WeldmentText::name>("name", "of the weldment: bracket"),
@@ -141,7 +144,7 @@ constexpr auto weldment_own = std::to_array<Field<WeldmentText>>({
     field<&WeldmentText::joints>("joints",
                                  "a list of joints: {weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm}"),
 });
-constexpr auto weldment_table = joined(weldment_own, default_fields<&WeldmentText::defaults>());
+constexpr auto weldment_table = joined(joined(weldment_own, weldment_plan), default_fields<&WeldmentText::defaults>());
 
 void read_freight(Reading& reading, Value value, const FieldInfo& info, JobText& job) {
   JobFreightText freight{value.place(), value.kind() == Kind::scalar && value.text() == "by_mass", {}};
@@ -168,7 +171,7 @@ constexpr auto job_own = std::to_array<Field<JobText>>({
     field<&JobText::drawings>("drawing", "number and revision, or a list of them: 4711 rev B"),
     field<&JobText::drawings>("drawings", "as drawing"),
     field<&JobText::date>("date", "of the quote: 2026-05-18"),
-    field<&JobText::due>("due", "when the work must be done: 2026-05-18"),
+    field<&JobText::due>("due", "when the work must be done: 2026-05-18, or 2026-05-18 12:00"),
     field<&JobText::quantities>("quantities", "to quote for: [1, 10, 50]"),
     field<&JobText::per_year>("per_year", "how often a year the order comes, for comparisons: 12"),
     field<&JobText::delivery>("delivery", "in words: ex works"),
@@ -193,7 +196,7 @@ constexpr auto job_own = std::to_array<Field<JobText>>({
     field<&JobText::bought>("bought", "for the job as a whole: 160 EUR once, or a list"),
     required(field<&JobText::weldments>("weldments", "a list of weldments, each with its joints")),
 });
-constexpr auto job_table = joined(job_own, default_fields<&JobText::defaults>());
+constexpr auto job_table = joined(joined(job_own, job_plan), default_fields<&JobText::defaults>());
 
 }  // namespace
 

@@ -8,6 +8,12 @@ namespace seambook {
 template <>
 std::span<const Field<BoughtText>> fields<BoughtText>();
 template <>
+std::span<const Field<HoldText>> fields<HoldText>();
+template <>
+std::span<const Field<PinText>> fields<PinText>();
+template <>
+std::span<const Field<OutsideText>> fields<OutsideText>();
+template <>
 std::span<const Field<PassText>> fields<PassText>();
 template <>
 std::span<const Field<BackgougeText>> fields<BackgougeText>();

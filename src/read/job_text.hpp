@@ -5,6 +5,7 @@
 
 #include "read/heat_text.hpp"
 #include "read/labour_text.hpp"
+#include "read/planning_text.hpp"
 #include "read/weld_text.hpp"
 
 namespace seambook {
@@ -44,6 +45,7 @@ struct JointDefaults {
   std::optional<Word> base_metal, process, procedure, position, finish, grade;
   Maybe<dim::ratio> range;  // how far the sizes and prices stated may lie off, either way
   HeatDefaults heat;
+  std::optional<Flag> qualified;  // whether only welders qualified in date may weld it
 };
 
 struct JointText {
@@ -65,6 +67,7 @@ struct JointText {
   std::vector<Word> alternatives;  // procedures it could be welded by instead
   std::optional<Flag> purge, lap;
   std::optional<BackgougeText> backgouge;
+  JointPlanText plan;
   JointDefaults defaults;
 };
 
@@ -78,6 +81,7 @@ struct WeldmentText {
   std::optional<Word> option;          // it belongs to this option, not to the job itself
   std::optional<Word> base_metal_by;   // `mass`: net mass over yield times the rate book's price
   std::vector<BoughtText> bought;
+  WeldmentPlanText plan;
   JointDefaults defaults;
   std::optional<Word> joints_from;  // a CSV file beside the job
   std::vector<JointText> joints;
@@ -103,7 +107,9 @@ struct JobText {
   Place place;
   std::optional<Word> job, revision, customer, title, delivery, lead_time;
   std::vector<Word> drawings;  // `drawing: 4711 rev B` or a list
-  std::optional<WrittenDate> date, due;
+  std::optional<WrittenDate> date;
+  std::optional<WrittenDay> due;
+  JobPlanText plan;
   std::vector<Whole> quantities;
   std::optional<Whole> per_year;  // how often the order comes
   JointDefaults defaults;

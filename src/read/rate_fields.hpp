@@ -1,5 +1,5 @@
-// The tables of a rate book's fields. The sections stand in four files of tables: the shop, its materials, its work,
-// its checks.
+// The tables of a rate book's fields. The sections stand in files of tables: the shop, its floor, its materials, its
+// work, its checks.
 #pragma once
 
 #include "read/field_table.hpp"
@@ -50,6 +50,16 @@ template <>
 std::span<const Field<ProcessText>> fields<ProcessText>();
 template <>
 std::span<const Field<ProcedureText>> fields<ProcedureText>();
+template <>
+std::span<const Field<BreakText>> fields<BreakText>();
+template <>
+std::span<const Field<ShiftText>> fields<ShiftText>();
+template <>
+std::span<const Field<OvertimeText>> fields<OvertimeText>();
+template <>
+std::span<const Field<EyewearText>> fields<EyewearText>();
+template <>
+std::span<const Field<NeverText>> fields<NeverText>();
 template <>
 std::span<const Field<StationText>> fields<StationText>();
 template <>

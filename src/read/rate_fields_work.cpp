@@ -66,16 +66,6 @@ constexpr auto procedure_settings = std::to_array({
 constexpr auto procedure_table =
     joined(joined(procedure_use, procedure_settings), figure_evidence_fields<&ProcedureText::evidence>());
 
-constexpr auto station_own = std::to_array({
-    required(field<&StationText::name>("name", "of the station: ST-1")),
-    field<&StationText::title>("title", "in words: stainless bay"),
-    required(field<&StationText::processes>("processes", "that it has: [135, 141]")),
-    required(field<&StationText::groups>("groups", "base-metal groups that it takes: [\"8\"]")),
-    field<&StationText::mounted>("mounted", "before the first work: {process: 135, gas: M21}"),
-    field<&StationText::controlled_area>("controlled_area", "whether it is a laser controlled area: true or false"),
-});
-constexpr auto station_table = joined(station_own, evidence_fields<&StationText::evidence>());
-
 constexpr auto change_task_own = std::to_array({
     required(field<&ChangeTaskText::name>("name", "what is done: swap the gas")),
     required(field<&ChangeTaskText::when>(
@@ -86,20 +76,6 @@ constexpr auto change_task_own = std::to_array({
     field<&ChangeTaskText::cold>("cold", "also when nothing was mounted: true or false"),
 });
 constexpr auto change_task_table = joined(change_task_own, figure_evidence_fields<&ChangeTaskText::evidence>());
-
-constexpr auto qualification_table = std::to_array({
-    required(field<&QualificationText::process>("process", "ISO 4063 number or AWS letters: 135")),
-    required(field<&QualificationText::groups>("groups", "base-metal groups by ISO/TR 15608: [\"8\"]")),
-    required(field<&QualificationText::positions>("positions", "welding positions by ISO 6947: [PA, PB]")),
-    rising(field<&QualificationText::thickness>("thickness", "smallest and largest: [3 mm, 24 mm]")),
-    field<&QualificationText::until>("until", "last day on which it is valid: 2026-11-30"),
-});
-
-constexpr auto welder_table = std::to_array({
-    required(field<&WelderText::stamp>("stamp", "of the welder: Q1")),
-    required(field<&WelderText::grade>("grade", "name of a labour grade: welder")),
-    field<&WelderText::qualifications>("qualifications", "a list of {process: 135, groups: [\"8\"], positions: [PA]}"),
-});
 
 }  // namespace
 
@@ -112,20 +88,8 @@ std::span<const Field<ProcedureText>> fields<ProcedureText>() {
   return procedure_table;
 }
 template <>
-std::span<const Field<StationText>> fields<StationText>() {
-  return station_table;
-}
-template <>
 std::span<const Field<ChangeTaskText>> fields<ChangeTaskText>() {
   return change_task_table;
-}
-template <>
-std::span<const Field<QualificationText>> fields<QualificationText>() {
-  return qualification_table;
-}
-template <>
-std::span<const Field<WelderText>> fields<WelderText>() {
-  return welder_table;
 }
 
 }  // namespace seambook

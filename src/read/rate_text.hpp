@@ -8,6 +8,7 @@
 #include "read/heat_text.hpp"
 #include "read/labour_text.hpp"
 #include "read/price_text.hpp"
+#include "read/shop_text.hpp"
 
 namespace seambook {
 
@@ -142,18 +143,6 @@ struct ProcedureText {
   Evidence evidence;
 };
 
-struct StationText {
-  Place place;
-  std::optional<Word> name, title;
-  std::vector<Word> processes, groups;
-  struct Mounted {
-    Word attribute, value;
-  };
-  std::vector<Mounted> mounted;  // state before the first work of a job
-  std::optional<Flag> controlled_area;
-  Evidence evidence;
-};
-
 struct ChangeTaskText {
   Place place;
   std::optional<Word> name, when;  // `when` names the attribute: process, filler, gas, cleanliness, torch, joint_family
@@ -161,19 +150,6 @@ struct ChangeTaskText {
   Maybe<dim::time> time;
   std::optional<Flag> cold;  // also when nothing was mounted; default true
   Evidence evidence;
-};
-
-struct QualificationText {
-  Place place;
-  std::optional<Word> process;
-  std::vector<Word> groups, positions;
-  std::optional<Span<dim::length>> thickness;
-  std::optional<WrittenDate> until;
-};
-struct WelderText {
-  Place place;
-  std::optional<Word> stamp, grade;
-  std::vector<QualificationText> qualifications;
 };
 
 struct OverheadText {
@@ -249,6 +225,10 @@ struct RateText {
   std::vector<StationText> stations;
   std::vector<ChangeTaskText> change_tasks;
   std::vector<WelderText> welders;
+  std::optional<Whole> qualification_lapses;  // months
+  std::vector<ShiftText> shifts;
+  std::vector<WrittenDate> closed;
+  std::optional<OvertimeText> overtime;
   std::optional<InvestmentText> investment;
 };
 

@@ -35,6 +35,27 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::option
   into = date_at(reading, value, info);
 }
 
+void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<WrittenDate>& into) {
+  const FieldInfo entry = one_of(info, Shape::date);
+  const auto add = [&](Value item) {
+    if (const std::optional<WrittenDate> date = date_at(reading, item, entry)) into.push_back(*date);
+  };
+  if (value.kind() == Kind::scalar) return add(value);
+  for (const Value item : entries_of(reading, value, info)) add(item);
+}
+
+void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<WrittenClock>& into) {
+  into = clock_at(reading, value, info);
+}
+
+void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<WrittenMoment>& into) {
+  into = moment_at(reading, value, info);
+}
+
+void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<WrittenDay>& into) {
+  into = day_at(reading, value, info);
+}
+
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<Chosen>& into) {
   if (const std::optional<std::size_t> at = choice_at(reading, value, info)) into = Chosen{*at, value.place()};
 }
@@ -73,6 +94,16 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<BoughtText>& into) {
   if (value.kind() != Kind::list) return read_bought(reading, value, info, into);
   for (const Value item : entries_of(reading, value, info)) read_bought(reading, item, info, into);
+}
+
+void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<HoldText>& into) {
+  const auto add = [&](Value item) {
+    if (item.kind() == Kind::map) return read_fields(reading, item, into.emplace_back());
+    if (std::optional<Word> what = word_at(reading, item, info))
+      into.push_back({item.place(), std::move(what), {}, {}});
+  };
+  if (value.kind() != Kind::list) return add(value);
+  for (const Value item : entries_of(reading, value, info)) add(item);
 }
 
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<StationText::Mounted>& into) {

@@ -32,12 +32,22 @@ std::string kind_wanted(const FieldInfo& info) {
       return "true, false or a map of keys";
     case Shape::date:
       return "a date";
+    case Shape::dates:
+      return "a date or a list of dates";
+    case Shape::clock:
+      return "a time of day";
+    case Shape::moment:
+      return "a date with a time";
+    case Shape::day:
+      return "a date, with or without a time";
     case Shape::amount_or_section:
       return a_dimension(info.dim) + " or a map of keys";
     case Shape::section:
       return "a map of keys";
     case Shape::sections:
       return "a list of maps";
+    case Shape::word_or_sections:
+      return "a word or words, a map of keys, or a list of them";
     case Shape::priced:
       return "an amount of money with 'each', 'per lot' or 'once'";
     case Shape::priced_sections:
@@ -69,6 +79,14 @@ std::string listed(std::span<const std::string_view> words) {
     list += word;
   }
   return list;
+}
+
+/// What stands before the word, or its singular; empty when it does not stand there.
+std::string_view before_word(std::string_view text, std::string_view word) {
+  text = without_blanks_around(text);
+  for (const std::string_view ending : {word, word.substr(0, word.size() - 1)})
+    if (text.ends_with(ending)) return without_blanks_around(text.substr(0, text.size() - ending.size()));
+  return {};
 }
 
 std::string near_or_all(std::string_view word, std::span<const std::string_view> known, std::string_view all_are) {
@@ -160,7 +178,9 @@ std::optional<Word> word_at(Reading& reading, Value value, const FieldInfo& info
 
 std::optional<Whole> whole_at(Reading& reading, Value value, const FieldInfo& info) {
   if (!expect_kind(reading, value, info, Kind::scalar)) return std::nullopt;
-  CountRead read = read_count(value.text());
+  CountRead read = read_count(info.counted.empty() ? value.text() : before_word(value.text(), info.counted));
+  if (!read.count && !info.counted.empty())
+    read = {{}, quoted(value.text()) + " is no number of " + std::string(info.counted), std::string(info.about)};
   const std::int64_t least = info.may_be_zero ? 0 : 1;
   if (read.count && *read.count >= least && *read.count <= info.most)
     return Whole{*read.count, value.place(), info.key};
@@ -186,6 +206,31 @@ std::optional<WrittenDate> date_at(Reading& reading, Value value, const FieldInf
   DateRead read = read_date(value.text());
   if (read.date) return WrittenDate{*read.date, value.place()};
   refuse_value(reading, value.place(), info, read.problem, std::move(read.hint));
+  return std::nullopt;
+}
+
+std::optional<WrittenClock> clock_at(Reading& reading, Value value, const FieldInfo& info) {
+  if (!expect_kind(reading, value, info, Kind::scalar)) return std::nullopt;
+  ClockRead read = read_clock(value.text());
+  if (read.at) return WrittenClock{*read.at, value.place()};
+  refuse_value(reading, value.place(), info, read.problem, std::move(read.hint));
+  return std::nullopt;
+}
+
+std::optional<WrittenDay> day_at(Reading& reading, Value value, const FieldInfo& info) {
+  if (!expect_kind(reading, value, info, Kind::scalar)) return std::nullopt;
+  DayRead read = read_day(value.text());
+  if (read.date) return WrittenDay{*read.date, read.at, value.place()};
+  refuse_value(reading, value.place(), info, read.problem, std::move(read.hint));
+  return std::nullopt;
+}
+
+std::optional<WrittenMoment> moment_at(Reading& reading, Value value, const FieldInfo& info) {
+  const std::optional<WrittenDay> day = day_at(reading, value, info);
+  if (!day) return std::nullopt;
+  if (day->at) return WrittenMoment{{day->date, *day->at}, day->place};
+  refuse_value(reading, value.place(), info, quoted(value.text()) + " has no time",
+               "write date and time as 2026-05-18 06:30");
   return std::nullopt;
 }
 

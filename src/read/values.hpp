@@ -35,6 +35,10 @@ std::optional<Word> word_at(Reading&, Value, const FieldInfo&);
 std::optional<Whole> whole_at(Reading&, Value, const FieldInfo&);
 std::optional<Flag> flag_at(Reading&, Value, const FieldInfo&);
 std::optional<WrittenDate> date_at(Reading&, Value, const FieldInfo&);
+std::optional<WrittenClock> clock_at(Reading&, Value, const FieldInfo&);
+/// A date, with or without a time of it; `moment_at` refuses one without.
+std::optional<WrittenDay> day_at(Reading&, Value, const FieldInfo&);
+std::optional<WrittenMoment> moment_at(Reading&, Value, const FieldInfo&);
 /// The position of the word among the field's choices.
 std::optional<std::size_t> choice_at(Reading&, Value, const FieldInfo&);
 /// An amount of the field's dimension. `text` is the value's text or what is left of it.

@@ -9,6 +9,7 @@
 
 #include "basics/diagnostics.hpp"
 #include "basics/units.hpp"
+#include "text/clock_words.hpp"
 #include "text/unit_words.hpp"
 
 namespace seambook {
@@ -45,6 +46,22 @@ struct Chosen {
 };
 struct WrittenDate {
   Date value;
+  Place place;
+};
+/// A time of day, from midnight.
+struct WrittenClock {
+  std::chrono::minutes value{0};
+  Place place;
+};
+/// A day with a time of it.
+struct WrittenMoment {
+  Moment value;
+  Place place;
+};
+/// A day, with a time of it where one was stated.
+struct WrittenDay {
+  Date date;
+  std::optional<std::chrono::minutes> at;
   Place place;
 };
 /// `[low, high]`, or one value for both ends.

@@ -31,7 +31,7 @@ void take_heading(JobDraft& draft, const JobText& text) {
   job.qualifications = texts_of(text.qualifications);
   job.stated_assumptions = texts_of(text.assumptions);
   if (text.date) job.date = text.date->value;
-  if (text.due) job.due = text.due->value;
+  if (text.due) job.due = text.due->date;
 }
 
 void take_quantities(JobDraft& draft, const JobText& text) {
@@ -64,6 +64,7 @@ void take_contents(JobDraft& draft, const PartText& text, NamesSeen& seen) {
     resolve_weldment(draft, text, *text.weldments[i], weldment);
     draft.job.weldments.push_back(std::move(weldment));
   }
+  resolve_weldment_order(draft, text);
   take_range(draft, {&text.job.defaults, &text.job.defaults, &text.job.defaults});
   resolve_job_work(draft, text.one_offs);
 }
@@ -108,6 +109,7 @@ std::optional<Job> resolve_job(const JobText& text, const RateBook& book, Diagno
   JobDraft draft{book, diagnostics, reading_faults(diagnostics, job_entry_places(text), {}), {}, {}};
   take_heading(draft, text);
   take_quantities(draft, text);
+  resolve_job_plan(draft, text);
   const JobParts parts = parts_of(draft, text);
   NamesSeen seen;
   take_contents(draft, parts.own, seen);

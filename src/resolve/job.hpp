@@ -5,6 +5,7 @@
 
 #include "basics/digraph.hpp"
 #include "resolve/job_weld.hpp"
+#include "resolve/planning.hpp"
 #include "resolve/rate_book.hpp"
 
 namespace seambook {
@@ -57,6 +58,7 @@ struct Joint {
   std::vector<PassGroup> passes;                // at least one
   std::vector<std::size_t> alternatives;        // procedures that the job names to compare with
   Choice choice;
+  JointPlanning plan;
 };
 
 struct Bought {
@@ -79,6 +81,7 @@ struct Weldment {
   std::vector<std::size_t> elements;   // of RateBook::labour_elements
   std::vector<Bought> bought;
   std::size_t first_joint = 0, joint_count = 0;  // a run of Job::joints
+  WeldmentPlanning plan;
 };
 
 /// Work of a job as a whole: once, or for each lot.
@@ -96,6 +99,7 @@ struct Job {
   std::string name, title, revision, customer, delivery, lead_time;
   std::vector<std::string> drawings, inclusions, exclusions, qualifications;
   std::optional<Date> date, due;
+  JobPlanning plan;
   std::vector<std::int64_t> quantities;  // at least one, ascending as given
   Known<dim::ratio> per_year;            // how often the order comes; absent: once
   OrderPolicy order;
@@ -142,8 +146,6 @@ ChoiceResult choose_procedure(const RateBook&, const ChoiceRequest&);
 ChoiceRequest request_for(const RateBook&, const Joint&);
 /// Why the procedure should not be used for what is asked; empty when it suits. Its size does not count.
 std::vector<std::string> reasons_against(const RateBook&, const Procedure&, const ChoiceRequest&);
-/// Whether a welder of the rate book is qualified for the joint by this process. Dates are not looked at.
-bool somebody_qualified(const RateBook&, const Joint&, std::size_t process);
 /// The thinner of the two members.
 Length<> thinner_member(const Joint&);
 /// Leg for fillets, thickness for other welds: what procedures are chosen by.

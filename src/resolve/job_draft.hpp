@@ -129,6 +129,14 @@ std::vector<std::size_t> resolve_left_out(JobDraft&, const OptionText&, const Jo
 /// `complete`: all is known of the joint by which the elements of its labour are chosen.
 void resolve_joint_labour(JobDraft&, const JointText&, const DefaultLevels&, bool complete, Joint&);
 void resolve_weldment_labour(JobDraft&, Weldment&);
+/// What is said to the planner, of a joint, a weldment (its joints are known) and a job.
+void resolve_joint_plan(JobDraft&, const JointText&, const DefaultLevels&, Joint&);
+void resolve_weldment_plan(JobDraft&, const WeldmentText&, Weldment&);
+/// Which weldments go before which; all are known.
+void resolve_weldment_order(JobDraft&, const PartText&);
+void resolve_job_plan(JobDraft&, const JobText&);
+std::optional<Moment> ready_from(const ReadinessText&);
+std::optional<std::string> words_of(const std::optional<Word>&);
 /// What the rate book and the job say of work for the job as a whole; its joints are known.
 void resolve_job_work(JobDraft&, const std::vector<OneOffText>&);
 /// Warns of work for which the rate book lists no welder.

@@ -100,6 +100,7 @@ void resolve_joints(JobDraft& draft, const WeldmentText& weldment_text, const Jo
       resolve_passes(draft, text, levels, joint, complete);
     }
     resolve_joint_labour(draft, text, levels, complete, joint);
+    resolve_joint_plan(draft, text, levels, joint);
     draft.job.joints.push_back(std::move(joint));
   }
   take_range(draft, {&weldment_text.defaults, &weldment_text.defaults, &of_job});

@@ -75,6 +75,7 @@ void resolve_weldment(JobDraft& draft, const PartText& part, const WeldmentText&
     refuse_lack(draft, text.place, "the weldment has no joints",
                 "add 'joints', or 'joints_from' with a take-off's name");
   resolve_precedence(draft, text, weldment);
+  resolve_weldment_plan(draft, text, weldment);
   take_turns(draft, text, weldment);
   take_handling(draft, text, weldment);
   weldment.bought = resolve_bought(draft, text.bought);

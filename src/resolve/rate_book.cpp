@@ -45,6 +45,9 @@ std::vector<Place> rate_entry_places(const RateText& text) {
   add_entry_places(places, text.finishes);
   add_entry_places(places, text.preparations);
   add_entry_places(places, text.procedures);
+  add_entry_places(places, text.shifts);
+  for (const ShiftText& shift : text.shifts) add_entry_places(places, shift.breaks);
+  add_entry_place(places, text.overtime);
   add_entry_places(places, text.stations);
   add_entry_places(places, text.change_tasks);
   add_entry_places(places, text.welders);
@@ -81,10 +84,12 @@ std::optional<RateBook> resolve_rates(const RateText& text, Diagnostics& diagnos
   resolve_checks(draft, text);
   resolve_preparations(draft, text);
   resolve_procedures(draft, text);
+  resolve_calendar(draft, text);
   resolve_stations(draft, text);
   resolve_change_tasks(draft, text);
   resolve_welders(draft, text);
   resolve_investment(draft, text);
+  resolve_overtime(draft, text);
   if (errors_in_files(draft.faults, diagnostics)) return std::nullopt;
   return std::move(draft.book);
 }

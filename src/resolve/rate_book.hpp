@@ -13,6 +13,7 @@
 #include "resolve/heat_book.hpp"
 #include "resolve/labour_book.hpp"
 #include "resolve/price_policy.hpp"
+#include "resolve/shop_time.hpp"
 #include "resolve/source.hpp"
 #include "resolve/weld_kinds.hpp"
 
@@ -127,12 +128,29 @@ struct Procedure {
   Place place;
 };
 
+/// Rated eyewear beside a laser.
+struct Eyewear {
+  std::int64_t wavelength_nm = 0;
+  double optical_density = 0;
+};
+/// A change that a station never makes; an empty list admits any value.
+struct NeverChange {
+  std::string attribute;
+  std::vector<std::string> from, to;
+};
 struct Station {
   std::string name, title;
   std::vector<std::size_t> processes;
-  std::vector<std::string> groups;                           // a group admits its subgroups: 8 admits 8.1
-  std::vector<std::pair<std::string, std::string>> mounted;  // attribute, value
-  std::optional<bool> controlled_area;
+  std::vector<std::string> groups;                             // a group admits its subgroups: 8 admits 8.1
+  std::vector<std::pair<std::string, std::string>> mounted;    // attribute, value
+  std::vector<std::pair<std::string, std::string>> end_state;  // what must stand mounted when a plan ends
+  std::optional<bool> controlled_area, safety_officer;         // absent: not stated
+  std::optional<Eyewear> eyewear;
+  std::optional<Mass<>> crane;      // largest mass that it turns or carries; absent: any
+  std::optional<Length<>> largest;  // largest dimension that it takes; absent: any
+  std::vector<NeverChange> never;
+  std::vector<std::size_t> shifts;  // of the calendar, in which it is open; empty: all
+  Place place;
 };
 
 struct ChangeRule {
@@ -146,11 +164,16 @@ struct Qualification {
   std::size_t process = 0;
   std::vector<std::string> groups, positions;
   std::optional<std::pair<Length<>, Length<>>> thickness;
-  std::optional<Date> until;
+  bool fillets = true, grooves = true;  // grooves: every weld but a fillet
+  bool plates = true, tubes = true;
+  std::optional<Length<>> diameter_from, diameter_to;  // of tubes
+  std::optional<Date> until, last_used;
+  std::string basis_note;  // `in-house test`; empty when not said
 };
 struct Welder {
   std::string stamp;
   std::size_t grade = 0;
+  std::vector<std::size_t> shifts;  // of the calendar; empty: all
   std::vector<Qualification> qualifications;
 };
 
@@ -214,6 +237,8 @@ struct RateBook {
   std::vector<Station> stations;
   std::vector<ChangeRule> change_tasks;
   std::vector<Welder> welders;
+  std::optional<int> qualification_lapses;  // months without use; absent: never
+  Calendar calendar;
   std::optional<Investment> investment;
   std::vector<RateSource> sources{1};  // index is SourceId; 0 is "no source"
 };

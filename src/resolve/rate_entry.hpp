@@ -81,6 +81,9 @@ bool says_none(const std::optional<Word>&);
 /// The labour grade named, as an index into RateBook::labour.
 std::size_t find_grade(RateDraft&, const std::optional<Word>&);
 
+/// Shifts of the calendar by their names.
+std::vector<std::size_t> find_shifts(RateDraft&, const std::vector<Word>&);
+
 /// Composition and carbon equivalents of a base metal of this group.
 Hardening hardening_of(RateEntry&, const BaseMetalText&, std::string_view group);
 
@@ -123,9 +126,13 @@ void resolve_price_policy(RateDraft&, const RateText&);
 void resolve_checks(RateDraft&, const RateText&);
 void resolve_preparations(RateDraft&, const RateText&);
 void resolve_procedures(RateDraft&, const RateText&);
+/// Shifts, closed days, and how long a qualification lives without use.
+void resolve_calendar(RateDraft&, const RateText&);
 void resolve_stations(RateDraft&, const RateText&);
 void resolve_change_tasks(RateDraft&, const RateText&);
 void resolve_welders(RateDraft&, const RateText&);
 void resolve_investment(RateDraft&, const RateText&);
+/// After all else, so that its number moves no other.
+void resolve_overtime(RateDraft&, const RateText&);
 
 }  // namespace seambook

@@ -1,0 +1,48 @@
+#include "resolve/set_up_names.hpp"
+
+#include <algorithm>
+#include <iterator>
+
+#include "resolve/names.hpp"
+#include "resolve/trade_names.hpp"
+
+namespace seambook {
+namespace {
+
+// What can differ from one operation to the next; `feed`, `program`, `job` and `weldment` follow from the work itself.
+constexpr std::string_view setup_attributes[] = {"process",     "filler",  "feed", "gas",
+                                                 "cleanliness", "program", "job",  "weldment"};
+
+bool is_cleanliness(const RateBook& book, std::string_view value) {
+  return std::any_of(book.base_metals.begin(), book.base_metals.end(),
+                     [&](const BaseMetal& metal) { return metal.cleanliness == value; });
+}
+
+}  // namespace
+
+std::string find_attribute(Diagnostics& diagnostics, const Word& word) {
+  const auto begin = std::begin(setup_attributes), end = std::end(setup_attributes);
+  if (std::find(begin, end, word.text) == end) refuse_unknown(diagnostics, word, "set-up attribute", {begin, end});
+  return word.text;
+}
+
+std::string find_attribute_value(Diagnostics& diagnostics, const RateBook& book, std::string_view attribute,
+                                 const Word& value) {
+  if (attribute == "process") {
+    const auto process = find_process(diagnostics, book.processes, value);
+    return process ? book.processes[*process].number : value.text;
+  }
+  if (value.text == "none") return value.text;
+  if (attribute == "filler") find_name(diagnostics, book.fillers, &Filler::name, value, "filler");
+  if (attribute == "gas") find_name(diagnostics, book.gases, &Gas::name, value, "gas");
+  if (attribute == "cleanliness" && !is_cleanliness(book, value.text)) {
+    std::vector<std::string_view> known_classes;
+    for (const BaseMetal& metal : book.base_metals)
+      if (std::find(known_classes.begin(), known_classes.end(), metal.cleanliness) == known_classes.end())
+        known_classes.push_back(metal.cleanliness);
+    refuse_unknown(diagnostics, value, "cleanliness", known_classes);
+  }
+  return value.text;
+}
+
+}  // namespace seambook
