@@ -3,7 +3,7 @@
 namespace seambook {
 namespace {
 
-WaySums sums_of(const Way& way, const std::vector<RowFigures<double>>& rows) {
+WaySums sums_of(const FamilyWay& way, const std::vector<RowFigures<double>>& rows) {
   WaySums sums;
   for (const std::size_t r : way.rows) {
     const RowFigures<double>& row = rows[r];
@@ -21,7 +21,7 @@ bool cheaper(const WaySums& a, const WaySums& b) { return welding_cost(a.totals)
 std::optional<std::size_t> way_now(const Family& family, const std::vector<WaySums>& sums, std::size_t investment) {
   std::optional<std::size_t> best;
   for (std::size_t w = 0; w < family.ways.size(); ++w) {
-    const Way& way = family.ways[w];
+    const FamilyWay& way = family.ways[w];
     if (way.rows.empty() || way.process == investment) continue;
     if (way.as_the_job_says) return w;
     if (!best || cheaper(sums[w], sums[*best])) best = w;
@@ -165,7 +165,7 @@ Comparison compare(const RateBook& book, const Job& job) {
     out.rows.push_back(row_figures(lift_row<double>(gather_row(book, out.ways.job, joint))));
   for (const Family& family : out.ways.families) {
     out.sums.emplace_back();
-    for (const Way& way : family.ways) out.sums.back().push_back(sums_of(way, out.rows));
+    for (const FamilyWay& way : family.ways) out.sums.back().push_back(sums_of(way, out.rows));
   }
   out.crossover = crossover(book, job, job.joints[longest_family(out).joints.front()]);
   if (!book.investment) return out;

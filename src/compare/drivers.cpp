@@ -28,7 +28,7 @@ struct WayWeights {
   double metres = 0, floor = 0, labour = 0, other = 0, equipment = 0;
 };
 
-void sweep_way(const RateBook& book, const Comparison& comparison, const Way& way, const WayWeights& weights,
+void sweep_way(const RateBook& book, const Comparison& comparison, const FamilyWay& way, const WayWeights& weights,
                Tape& tape, Gradients& gradients) {
   const Job& job = comparison.ways.job;
   for (const std::size_t j : way.rows) {

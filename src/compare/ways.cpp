@@ -89,7 +89,7 @@ Joint welded_by(const Joint& joint, const Offer& offer) {
 }
 
 /// A way that does not suit every joint of its family has no rows.
-void take_back(Way& way, Job& rows) {
+void take_back(FamilyWay& way, Job& rows) {
   rows.joints.resize(rows.joints.size() - way.rows.size());
   way.rows.clear();
   way.look_again.clear();
@@ -112,7 +112,7 @@ Checked check_row(const RateBook& book, const Job& job, const Joint& row) {
 
 void add_way(const RateBook& book, const Job& job, std::size_t process, Family& family, Ways& ways) {
   const Joint& first = job.joints[family.joints.front()];
-  Way way{process, {}, process_of(book, first.passes.front().procedure) == process, {}, {}};
+  FamilyWay way{process, {}, process_of(book, first.passes.front().procedure) == process, {}, {}};
   for (const std::size_t j : family.joints) {
     const Joint& joint = job.joints[j];
     if (way.as_the_job_says) {

@@ -9,7 +9,7 @@
 namespace seambook {
 
 /// One process for the joints of a family.
-struct Way {
+struct FamilyWay {
   std::size_t process = 0;        // index into RateBook::processes
   std::vector<std::size_t> rows;  // joints of Ways::job, parallel to Family::joints; empty when it does not suit
   bool as_the_job_says = false;
@@ -20,7 +20,7 @@ struct Way {
 struct Family {
   std::string words;                // `square 1.5 mm, base-metal group 8.1, finish F4, position PA`
   std::vector<std::size_t> joints;  // of the job
-  std::vector<Way> ways;            // by process, in the rate book's order
+  std::vector<FamilyWay> ways;      // by process, in the rate book's order
 };
 
 struct Ways {

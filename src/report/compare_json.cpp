@@ -10,7 +10,7 @@ using CompareJson = nlohmann::ordered_json;
 
 CompareJson number_or_null(const std::optional<double>& x) { return x ? CompareJson(*x) : CompareJson(nullptr); }
 
-CompareJson way_json(const RateBook& book, const Way& way, const WaySums& sums) {
+CompareJson way_json(const RateBook& book, const FamilyWay& way, const WaySums& sums) {
   CompareJson json;
   json["process"] = book.processes[way.process].number;
   json["suits"] = !way.rows.empty();

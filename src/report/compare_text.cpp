@@ -27,7 +27,7 @@ TextTable family_table(const RateBook& book, const Comparison& comparison) {
   for (std::size_t f = 0; f < comparison.ways.families.size(); ++f) {
     const Family& family = comparison.ways.families[f];
     for (std::size_t w = 0; w < family.ways.size(); ++w) {
-      const Way& way = family.ways[w];
+      const FamilyWay& way = family.ways[w];
       std::vector<std::string> row = {w == 0 ? family.words : "",
                                       process_word(book.processes[way.process].number, book.terms)};
       if (way.rows.empty()) {

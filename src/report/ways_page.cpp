@@ -52,7 +52,7 @@ void put_headings(const RateBook& book, WaysPage& page) {
 
 /// First and last row of a way's joints on the joint pages.
 std::pair<std::uint32_t, std::uint32_t> rows_of(const Comparison& comparison, const JointPages& joints,
-                                                const Way& way) {
+                                                const FamilyWay& way) {
   std::uint32_t first = joints.table.first_row;
   for (std::size_t j = 0; j < way.rows.front(); ++j)
     first += static_cast<std::uint32_t>(comparison.ways.job.joints[j].passes.size());
@@ -96,7 +96,7 @@ WaysPage ways_page(const RateBook& book, const Comparison& comparison, const Joi
     const Family& family = comparison.ways.families[f];
     page.rows.emplace_back();
     for (std::size_t w = 0; w < family.ways.size(); ++w) {
-      const Way& way = family.ways[w];
+      const FamilyWay& way = family.ways[w];
       page.rows.back().push_back(++row);
       put(page.sheet, row, WayAt::family, w == 0 ? family.words : "", Look::wrapped);
       put(page.sheet, row, WayAt::process, process_word(book.processes[way.process].number, book.terms));
