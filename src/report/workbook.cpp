@@ -35,6 +35,18 @@ std::string_view look_word(Look look) {
       return "note";
     case Look::warning:
       return "warning";
+    case Look::box:
+      return "box";
+    case Look::band:
+      return "band";
+    case Look::bar_set_up:
+      return "set-up bar";
+    case Look::bar_work:
+      return "work bar";
+    case Look::bar_other_work:
+      return "other work bar";
+    case Look::bar_closed:
+      return "closed";
   }
   return "?";
 }

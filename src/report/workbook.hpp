@@ -17,7 +17,8 @@ struct Formula {
   std::variant<double, std::string> value = 0.0;  // shown until something recalculates
 };
 
-/// How a cell looks. `input`: may be changed by the estimator (unlocked, tinted); `frozen`: locked, "run again".
+/// How a cell looks. `input`: may be changed by the estimator (unlocked, tinted); `frozen`: locked, "run again". `box`:
+/// to be filled in on paper or here; `band`: heads the rows of one shift or set-up. The last four draw bars in cells.
 enum class Look : std::uint8_t {
   text,
   wrapped,
@@ -30,7 +31,13 @@ enum class Look : std::uint8_t {
   subtotal,
   total,
   note,
-  warning
+  warning,
+  box,
+  band,
+  bar_set_up,
+  bar_work,
+  bar_other_work,
+  bar_closed
 };
 
 struct Cell {
@@ -98,6 +105,7 @@ struct Sheet {
   std::uint16_t frozen_columns = 0;
   std::uint16_t repeat_columns = 0;  // where one page across is too small to read: on both of two; 0: always one
   std::optional<std::pair<std::uint32_t, std::uint32_t>> repeat_rows;  // printed on every page
+  std::vector<std::uint32_t> page_breaks;  // rows that begin a page, ascending; the print is scaled to the width
   bool landscape = false, locked = true;
   std::string header, footer;  // plain text; the page number is added by the writer
 };

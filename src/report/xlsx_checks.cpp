@@ -152,6 +152,8 @@ void check_measures(const Sheet& sheet) {
       (sheet.repeat_rows->first > sheet.repeat_rows->second || sheet.repeat_rows->second >= row_limit)) {
     refuse_cell({sheet.name, {}, {}}, "the repeated rows are no range of rows");
   }
+  for (const std::uint32_t row : sheet.page_breaks)
+    if (row == 0 || row >= row_limit) refuse_cell({sheet.name, {}, {}}, "a page break lies outside the sheet");
   check_place({sheet.name, {}, "frozen panes"}, sheet.frozen_rows, sheet.frozen_columns);
 }
 

@@ -76,6 +76,36 @@ void style_frozen(lxw_format* format) {
   frame_cell(format, palette::hairline);
 }
 
+void style_box(lxw_format* format) {
+  format_set_unlocked(format);
+  format_set_text_wrap(format);
+  frame_cell(format, palette::line);
+}
+
+void style_band(lxw_format* format) {
+  format_set_bold(format);
+  tint_cell(format, palette::band_fill);
+}
+
+/// A bar's cells stand close; what is written at its beginning runs over those behind it.
+void style_bar(lxw_format* format, std::uint32_t fill, std::uint32_t ink) {
+  tint_cell(format, fill);
+  format_set_font_size(format, 8);
+  format_set_font_color(format, ink);
+  format_set_align(format, LXW_ALIGN_LEFT);
+  format_set_top(format, LXW_BORDER_THIN);
+  format_set_bottom(format, LXW_BORDER_THIN);
+  format_set_top_color(format, palette::line);
+  format_set_bottom_color(format, palette::line);
+}
+
+void style_bars(lxw_format* format, Look look) {
+  if (look == Look::bar_set_up) return style_bar(format, palette::set_up_fill, palette::paper);
+  if (look == Look::bar_work) return style_bar(format, palette::work_fill, palette::ink);
+  if (look == Look::bar_other_work) return style_bar(format, palette::other_work_fill, palette::ink);
+  tint_cell(format, palette::closed_fill);
+}
+
 void apply_look(lxw_format* format, Look look, Side side) {
   if (side == Side::right) format_set_align(format, LXW_ALIGN_RIGHT);
   if (side == Side::left_with_room) {
@@ -115,6 +145,18 @@ void apply_look(lxw_format* format, Look look, Side side) {
       break;
     case Look::warning:
       style_warning(format);
+      break;
+    case Look::box:
+      style_box(format);
+      break;
+    case Look::band:
+      style_band(format);
+      break;
+    case Look::bar_set_up:
+    case Look::bar_work:
+    case Look::bar_other_work:
+    case Look::bar_closed:
+      style_bars(format, look);
       break;
   }
 }

@@ -20,6 +20,10 @@ inline constexpr std::uint32_t heading_fill = 0xEFEBE4, total_fill = 0xF6F3EE;
 inline constexpr std::uint32_t accent = 0x9C4A1F;
 inline constexpr std::uint32_t input_fill = 0xFFF5D6, input_line = 0xE3CF9C, frozen_fill = 0xE6EAEA;
 inline constexpr std::uint32_t warning_fill = 0xFBE6DA, warning_ink = 0x86300C, highlight_fill = 0xF9DFC6;
+inline constexpr std::uint32_t band_fill = 0xE3DACB, paper = 0xFFFFFF;
+// Far enough apart in brightness to tell them in grey.
+inline constexpr std::uint32_t set_up_fill = 0x6B3416, work_fill = 0xD2BA93, other_work_fill = 0xEADFC9,
+                               closed_fill = 0xF4F2EF;
 }  // namespace palette
 
 /// Where a cell's content stands: numbers, and the headings over them, to the right; text beside other columns keeps a
