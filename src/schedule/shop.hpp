@@ -54,9 +54,9 @@ struct ShopOrder {
 struct ShopStation {
   std::string name;
   WorkingTime open;
-  Attributes start;                // mounted before the first work
-  std::optional<Attributes> end;   // what must stand mounted after the last work
-  std::vector<std::size_t> never;  // tasks of the model that are not done here: what would call them is not possible
+  Attributes start;               // mounted before the first work
+  std::optional<Attributes> end;  // what must stand mounted after the last work
+  std::vector<ChangeTask> never;  // changes that are not made here: work that calls one is not possible
 };
 
 struct ShopPerson {

@@ -1,0 +1,25 @@
+// A list made better by moving tasks and runs of tasks of one set-up to other places and other ways; simulated
+// annealing (Kirkpatrick, Gelatt and Vecchi 1983) on the levels weighed together, the best list kept by the levels in
+// turn.
+#pragma once
+
+#include "schedule/timeline.hpp"
+
+namespace seambook {
+
+struct Improved {
+  TaskList list;
+  Levels levels;
+};
+
+/// `allowed` is asked now and then; the search stops when it says no, or after `moves`.
+struct MoveBudget {
+  std::size_t moves = 0;
+  double seconds = 0;  // of processor time, in place of moves when not 0
+  std::uint32_t seed = 1;
+};
+
+/// Stops early when the levels come down to `floor`.
+Improved improved_list(ShopNet&, const TaskList& from, const Levels& floor, const MoveBudget&);
+
+}  // namespace seambook
