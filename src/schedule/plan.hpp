@@ -7,7 +7,7 @@
 namespace seambook {
 
 /// What a task had to wait for, the last to come free.
-enum class Held : std::uint8_t { nothing, station, person, earlier_work, ready_date, pinned, working_time };
+enum class Held : std::uint8_t { nothing, station, person, earlier_work, ready_date, working_time };
 
 struct PlannedTask {
   std::size_t task = 0, way = 0;
@@ -64,5 +64,7 @@ Plan plan(const ShopProblem&, const PlanBudget& = {});
 Plan timed_plan(const ShopProblem&, const TaskList&);
 /// Every rule that a plan breaks, in words. Written apart from the search.
 std::vector<std::string> plan_violations(const ShopProblem&, const Plan&);
+/// The levels of a plan from its instants, apart from the search too.
+Levels checked_levels(const ShopProblem&, const Plan&);
 
 }  // namespace seambook

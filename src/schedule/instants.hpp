@@ -1,10 +1,10 @@
-// Instants in words, for the shop and for files.
+// Instants, days and the moments that files write; instants in words, for the shop and for files.
 #pragma once
 
 #include <string>
 
 #include "schedule/shop.hpp"
-#include "text/unit_words.hpp"
+#include "text/clock_words.hpp"
 
 namespace seambook {
 
@@ -21,7 +21,6 @@ std::optional<Instant> read_instant(std::string_view);
 /// Midnight at which a day begins; the day of an instant.
 Instant midnight(const Date&);
 Date date_of(Instant);
-/// 0 for Monday.
-std::size_t weekday_of(const Date&);
+Instant instant_of(const Moment&);
 
 }  // namespace seambook

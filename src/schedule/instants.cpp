@@ -1,4 +1,4 @@
-#include "schedule/clock_words.hpp"
+#include "schedule/instants.hpp"
 
 #include <fmt/format.h>
 
@@ -26,7 +26,7 @@ Date date_of(Instant t) {
           static_cast<int>(static_cast<unsigned>(day.day()))};
 }
 
-std::size_t weekday_of(const Date& date) { return c::weekday(c::floor<c::days>(midnight(date))).iso_encoding() - 1; }
+Instant instant_of(const Moment& moment) { return midnight(moment.date) + moment.at; }
 
 std::string hour_word(Instant t) {
   const auto time = time_of_day(t);
@@ -35,7 +35,7 @@ std::string hour_word(Instant t) {
 
 std::string day_word(Instant t) {
   const Date date = date_of(t);
-  return fmt::format("{} {} {}", weekday_words[weekday_of(date)], date.day, month_words[date.month - 1]);
+  return fmt::format("{} {} {}", weekday_words[weekday(date)], date.day, month_words[date.month - 1]);
 }
 
 std::string clock_word(Instant t) { return day_word(t) + " " + hour_word(t); }
@@ -45,20 +45,15 @@ std::string iso_word(Instant t) {
 }
 
 std::optional<Instant> read_instant(std::string_view text) {
-  if (text.size() < 16 || (text[10] != 'T' && text[10] != ' ')) return std::nullopt;
-  const DateRead day = read_date(text.substr(0, 10));
-  if (!day.date) return std::nullopt;
-  const std::string_view rest = text.substr(11);
-  int numbers[3] = {0, 0, 0};
-  for (std::size_t k = 0; k * 3 < rest.size(); ++k) {
-    const std::string_view two = rest.substr(k * 3, 3);
-    const bool last = rest.size() == k * 3 + 2;
-    if (k > 2 || two.size() < 2 || (!last && (two.size() < 3 || two[2] != ':'))) return std::nullopt;
-    if (two[0] < '0' || two[0] > '9' || two[1] < '0' || two[1] > '9') return std::nullopt;
-    numbers[k] = (two[0] - '0') * 10 + (two[1] - '0');
+  Seconds seconds{};
+  if (text.size() == 19 && text[16] == ':' && text[17] >= '0' && text[17] <= '5' && text[18] >= '0' &&
+      text[18] <= '9') {
+    seconds = Seconds((text[17] - '0') * 10 + text[18] - '0');
+    text.remove_suffix(3);
   }
-  if (numbers[0] > 23 || numbers[1] > 59 || numbers[2] > 59) return std::nullopt;
-  return midnight(*day.date) + c::hours(numbers[0]) + c::minutes(numbers[1]) + Seconds(numbers[2]);
+  const DayRead day = read_day(text);
+  if (!day.date || !day.at) return std::nullopt;
+  return midnight(*day.date) + *day.at + seconds;
 }
 
 }  // namespace seambook
