@@ -19,21 +19,6 @@ std::string shown_temperature(const JointSeen& seen, const Sourced& temperature)
   return shown(temperature.value, shown_in(seen.book.terms, unit::celsius).unit);
 }
 
-/// Above which thresholds of the rate book the joint lies, in words; empty when below.
-std::string over_thresholds(const JointSeen& seen) {
-  const Checks& checks = seen.book.checks;
-  const HeatFigures<double>& heat = seen.row.joint.heat;
-  std::string out;
-  const Unit length = shown_in(seen.book.terms, unit::mm).unit;
-  if (checks.combined_thickness && heat.combined_thickness.si > checks.combined_thickness->si * (1 + whole_tolerance))
-    out = fmt::format("combined thickness {} is more than {}", shown(heat.combined_thickness, length),
-                      shown(*checks.combined_thickness, length));
-  if (checks.carbon_equivalent && heat.carbon_equivalent.si > checks.carbon_equivalent->si * (1 + whole_tolerance))
-    out += fmt::format("{}CE {} is more than {}", out.empty() ? "" : ", ", shown(heat.carbon_equivalent, unit::percent),
-                       shown(*checks.carbon_equivalent, unit::percent));
-  return out;
-}
-
 }  // namespace
 
 /// Where method B can be computed it decides; elsewhere thickness and carbon equivalent raise the question.
@@ -53,16 +38,8 @@ void preheat_question(const JointSeen& seen, Findings& out) {
                              asked_in_words(seen.book, asked)),
                  "too little preheat lets the seam crack when it has cooled; look at the procedure's qualification");
   }
-  if (asked.temperature && *asked.temperature > room_of(seen.book))
-    return found(
-        out, seen, Level::warning,
-        fmt::format("method B of EN 1011-2 asks for a preheat of {}, none is stated", asked_in_words(seen.book, asked)),
-        "state 'preheat', or 'preheat: none' on purpose");
-  const std::string over = over_thresholds(seen);
-  if (asked.temperature || over.empty()) return;
-  found(out, seen, Level::warning, fmt::format("{}, and no preheat is stated", over),
-        fmt::format("state 'preheat', or 'preheat: none' on purpose; by method B of EN 1011-2 {}",
-                    asked_in_words(seen.book, asked)));
+  if (const auto question = preheat_not_stated(seen.book, seen.joint, seen.row))
+    found(out, seen, Level::warning, question->words, question->hint);
 }
 
 void interpass_below_preheat(const JointSeen& seen, Findings& out) {

@@ -7,6 +7,23 @@
 #include "resolve/shown.hpp"
 
 namespace seambook {
+namespace {
+
+/// Above which thresholds of the rate book the joint lies, in words; empty when below.
+std::string over_thresholds(const RateBook& book, const HeatFigures<double>& heat) {
+  const Checks& checks = book.checks;
+  std::string out;
+  const Unit length = shown_in(book.terms, unit::mm).unit;
+  if (checks.combined_thickness && heat.combined_thickness.si > checks.combined_thickness->si * (1 + whole_tolerance))
+    out = fmt::format("combined thickness {} is more than {}", shown(heat.combined_thickness, length),
+                      shown(*checks.combined_thickness, length));
+  if (checks.carbon_equivalent && heat.carbon_equivalent.si > checks.carbon_equivalent->si * (1 + whole_tolerance))
+    out += fmt::format("{}CE {} is more than {}", out.empty() ? "" : ", ", shown(heat.carbon_equivalent, unit::percent),
+                       shown(*checks.carbon_equivalent, unit::percent));
+  return out;
+}
+
+}  // namespace
 
 std::string outside_in_words(const MethodBLimit& limit, Terms terms) {
   const Unit unit = shown_in(terms, limit.figure->unit).unit;
@@ -59,6 +76,21 @@ std::string asked_in_words(const RateBook& book, const AskedPreheat& asked) {
   if (*asked.temperature <= room_of(book)) return "none needed";
   const Unit unit = shown_in(book.terms, unit::celsius).unit;
   return fmt::format("{:.0f} {}", shown_number(asked.temperature->si, unit), unit.word);
+}
+
+std::optional<PreheatQuestion> preheat_not_stated(const RateBook& book, const Joint& joint,
+                                                  const RowFigures<double>& row) {
+  if (joint.heat.preheat_stated || !hardens(book.base_metals[joint.base_metal].group)) return std::nullopt;
+  const AskedPreheat asked = asked_preheat(book, joint, row);
+  if (asked.temperature && *asked.temperature > room_of(book))
+    return PreheatQuestion{
+        fmt::format("method B of EN 1011-2 asks for a preheat of {}, none is stated", asked_in_words(book, asked)),
+        "state 'preheat', or 'preheat: none' on purpose"};
+  const std::string over = over_thresholds(book, row.joint.heat);
+  if (asked.temperature || over.empty()) return std::nullopt;
+  return PreheatQuestion{fmt::format("{}, and no preheat is stated", over),
+                         fmt::format("state 'preheat', or 'preheat: none' on purpose; by method B of EN 1011-2 {}",
+                                     asked_in_words(book, asked))};
 }
 
 }  // namespace seambook

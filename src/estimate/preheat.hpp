@@ -38,4 +38,11 @@ AskedPreheat asked_preheat(const RateBook&, const Joint&, const RowFigures<doubl
 /// `85 °C`, `none needed`, or `not computed: ...`.
 std::string asked_in_words(const RateBook&, const AskedPreheat&);
 
+struct PreheatQuestion {
+  std::string words, hint;
+};
+/// What a joint that says nothing of preheat is asked: method B wants some, or it is not computed and the joint lies
+/// above the rate book's thresholds. Nothing for metals that do not harden.
+std::optional<PreheatQuestion> preheat_not_stated(const RateBook&, const Joint&, const RowFigures<double>&);
+
 }  // namespace seambook

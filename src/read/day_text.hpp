@@ -20,7 +20,7 @@ struct ArrivedText {
   std::optional<Word> job, weldment;
   std::optional<WrittenDay> at;
 };
-/// Operations are named `job/weldment/joint/step`, as the plan prints them.
+/// Operations are named `job/weldment/joint/step`, as the plan prints them; joints `job/weldment/joint`.
 struct StartedText {
   Place place;
   std::optional<Word> operation, station, welder;
@@ -76,8 +76,8 @@ struct DayText {
   std::vector<MountedText> mounted;
 };
 
-/// Reads a registered file, YAML or (by its heading row) CSV. Faults go to `diagnostics`; what could be read is given
-/// even so.
+/// Reads a registered file: a table where its name ends in `.csv`, else YAML. Faults go to `diagnostics`; what could be
+/// read is given even so.
 DayText read_day_file(std::uint32_t file, Diagnostics& diagnostics);
 
 }  // namespace seambook

@@ -9,7 +9,7 @@
 namespace seambook {
 namespace {
 
-constexpr double tolerance = 1e-9;  // of lengths that were converted from other units
+constexpr double length_tolerance = 1e-9;  // of lengths that were converted from other units
 
 /// What a qualification is held against.
 struct Asked {
@@ -28,9 +28,9 @@ std::string process_in_words(const Asked& asked, std::size_t process) {
 /// Why a length is outside; empty when it is inside. An absent end is open.
 std::string outside(const Asked& asked, std::string_view what, Length<> value, std::optional<Length<>> from,
                     std::optional<Length<>> to) {
-  if (from && value.si < from->si * (1 - tolerance))
+  if (from && value.si < from->si * (1 - length_tolerance))
     return fmt::format("{} {} below {}", what, length_in_words(asked, value), length_in_words(asked, *from));
-  if (to && value.si > to->si * (1 + tolerance))
+  if (to && value.si > to->si * (1 + length_tolerance))
     return fmt::format("{} {} above {}", what, length_in_words(asked, value), length_in_words(asked, *to));
   return {};
 }

@@ -6,6 +6,8 @@
 #include <array>
 #include <map>
 
+#include "resolve/stations.hpp"
+
 namespace seambook {
 namespace {
 
@@ -39,11 +41,7 @@ std::array<std::string, 8> needs_in_words(const RateBook& book, const Job& job, 
 }
 
 bool takes(const RateBook& book, const Station& station, const Job& job, const OperationRef& ref) {
-  const std::size_t process = procedure_of(book, job, ref).process;
-  if (std::find(station.processes.begin(), station.processes.end(), process) == station.processes.end()) return false;
-  const std::string& group = book.base_metals[job.joints[ref.joint].base_metal].group;
-  return std::any_of(station.groups.begin(), station.groups.end(),
-                     [&](const std::string& admitted) { return group_admits(admitted, group); });
+  return station_takes(book, station, job.joints[ref.joint], procedure_of(book, job, ref).process);
 }
 
 /// The station of each operation of a job.

@@ -10,12 +10,12 @@ namespace {
 
 constexpr int minutes_of_hour = 60, hours_of_day = 24, noon = 12;
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_clock_digit(char c) { return c >= '0' && c <= '9'; }
 
 /// Takes one or two digits off the front.
 std::optional<int> take_number(std::string_view& text) {
   std::size_t digits = 0;
-  while (digits < 2 && digits < text.size() && is_digit(text[digits])) ++digits;
+  while (digits < 2 && digits < text.size() && is_clock_digit(text[digits])) ++digits;
   if (digits == 0) return std::nullopt;
   const int number = digits == 1 ? text[0] - '0' : (text[0] - '0') * 10 + (text[1] - '0');
   text.remove_prefix(digits);
