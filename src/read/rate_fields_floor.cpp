@@ -48,7 +48,7 @@ constexpr auto station_own = std::to_array({
     field<&StationText::safety_officer>("safety_officer",
                                         "whether a laser safety officer is appointed for it: true or false"),
     field<&StationText::eyewear>("eyewear", "rated, at hand: {wavelength: 1070 nm, optical_density: 7}"),
-    field<&StationText::crane>("crane", "largest mass that it can turn or carry: 1000 kg"),
+    or_zero(field<&StationText::crane>("crane", "largest mass that it can turn or carry, 0 kg without any: 1000 kg")),
     field<&StationText::largest>("largest", "largest dimension of what it can take: 6 m"),
     field<&StationText::never>("never", "changes never made here: [{when: cleanliness, from: [carbon]}]"),
     field<&StationText::shifts>("shifts", "in which it is open; all when left out: [early]"),

@@ -19,7 +19,7 @@ minutes whole_minutes(RateDraft& draft, const Written<dim::time>& time) {
   const double whole = std::round(count);
   if (std::fabs(count - whole) > 1e-6 || whole > static_cast<double>(day_length.count()))
     draft.diagnostics.error(time.place,
-                            fmt::format("{} is no whole number of minutes of a day", shown(count, unit::none)),
+                            fmt::format("{} is no whole number of minutes of a day", shown(time.value.si, unit::min)),
                             "the calendar counts in minutes");
   return minutes(static_cast<std::int64_t>(std::min(whole, static_cast<double>(day_length.count()))));
 }

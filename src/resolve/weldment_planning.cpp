@@ -5,45 +5,36 @@
 #include <algorithm>
 #include <cmath>
 
-#include "resolve/job_draft.hpp"
+#include "resolve/joint_ids.hpp"
 
 namespace seambook {
 namespace {
 
-/// Joints of the weldment by id, as joints of the job.
-std::vector<std::size_t> find_joints(JobDraft& draft, const Weldment& weldment, const std::vector<Word>& words) {
-  std::vector<std::size_t> found;
-  const auto begin = draft.job.joints.begin() + static_cast<std::ptrdiff_t>(weldment.first_joint);
-  const std::vector<Joint>::const_iterator end = begin + static_cast<std::ptrdiff_t>(weldment.joint_count);
-  for (const Word& word : words) {
-    const auto joint = std::find_if(std::vector<Joint>::const_iterator(begin), end,
-                                    [&](const Joint& one) { return one.id == word.text; });
-    if (joint != end) {
-      found.push_back(static_cast<std::size_t>(joint - draft.job.joints.begin()));
-      continue;
-    }
-    std::vector<std::string_view> ids;
-    ids.reserve(weldment.joint_count);
-    for (auto one = begin; one != end; ++one) ids.push_back(one->id);
-    refuse_unknown(draft.diagnostics, word, "joint", ids);
-  }
-  return found;
-}
-
-bool holds(const std::vector<std::size_t>& list, std::size_t joint) {
-  return std::find(list.begin(), list.end(), joint) != list.end();
+/// Which of the weldment's joints go before which, counted from its first.
+std::vector<Edge> edges_within(const JobDraft& draft, const Weldment& weldment) {
+  const std::size_t first = weldment.first_joint;
+  std::vector<Edge> edges;
+  for (const Edge& edge : draft.job.after)
+    if (edge.first >= first) edges.emplace_back(edge.first - first, edge.second - first);
+  return edges;
 }
 
 /// All joints of the weldment but those that wait until the work is back, and what follows these.
 std::vector<std::size_t> joints_before(const JobDraft& draft, const Weldment& weldment,
                                        const std::vector<std::size_t>& back_first) {
-  std::vector<std::size_t> later = back_first;
-  for (std::size_t at = 0; at < later.size(); ++at)
-    for (const Edge& edge : draft.job.after)
-      if (edge.first == later[at] && !holds(later, edge.second)) later.push_back(edge.second);
+  std::vector<bool> later(weldment.joint_count, false);
+  for (const std::size_t joint : back_first) later[joint - weldment.first_joint] = true;
+  std::vector<Edge> edges = edges_within(draft, weldment);
+  const std::vector<std::size_t> order = topological_order(weldment.joint_count, edges);
+  std::vector<std::size_t> position(order.size());
+  for (std::size_t at = 0; at < order.size(); ++at) position[order[at]] = at;
+  std::sort(edges.begin(), edges.end(),
+            [&](const Edge& a, const Edge& b) { return position[a.first] < position[b.first]; });
+  for (const Edge& edge : edges)
+    if (later[edge.first]) later[edge.second] = true;
   std::vector<std::size_t> before;
   for (std::size_t j = 0; j < weldment.joint_count; ++j)
-    if (!holds(later, weldment.first_joint + j)) before.push_back(weldment.first_joint + j);
+    if (!later[j]) before.push_back(weldment.first_joint + j);
   return before;
 }
 
@@ -63,9 +54,7 @@ void take_times(JobDraft& draft, const OutsideText& text, OutsideWork& work) {
 void refuse_outside_ring(JobDraft& draft, const Weldment& weldment) {
   const std::size_t joints = weldment.joint_count, first = weldment.first_joint;
   const std::vector<OutsideWork>& outside = weldment.plan.outside;
-  std::vector<Edge> edges;
-  for (const Edge& edge : draft.job.after)
-    if (edge.first >= first) edges.emplace_back(edge.first - first, edge.second - first);
+  std::vector<Edge> edges = edges_within(draft, weldment);
   for (std::size_t o = 0; o < outside.size(); ++o) {
     for (const std::size_t joint : outside[o].after) edges.emplace_back(joint - first, joints + o);
     for (const std::size_t joint : outside[o].before) edges.emplace_back(joints + o, joint - first);
@@ -82,19 +71,18 @@ void refuse_outside_ring(JobDraft& draft, const Weldment& weldment) {
                           "no order is possible: " + names + name(ring.front()));
 }
 
-void take_outside(JobDraft& draft, const WeldmentText& text, Weldment& weldment) {
+void take_outside(JobDraft& draft, const WeldmentText& text, JointIds& ids, Weldment& weldment) {
   weldment.plan.outside.reserve(text.plan.outside.size());
   for (const OutsideText& written : text.plan.outside) {
     OutsideWork work;
     work.what = text_of(written.what);
     work.place = written.place;
     take_times(draft, written, work);
-    work.before = find_joints(draft, weldment, written.before);
-    work.after = written.after.empty() ? joints_before(draft, weldment, work.before)
-                                       : find_joints(draft, weldment, written.after);
+    work.before = find_joints(ids, written.before);
+    work.after = written.after.empty() ? joints_before(draft, weldment, work.before) : find_joints(ids, written.after);
     weldment.plan.outside.push_back(std::move(work));
   }
-  refuse_outside_ring(draft, weldment);
+  if (!weldment.plan.outside.empty()) refuse_outside_ring(draft, weldment);
 }
 
 void take_dangers(JobDraft& draft, const WeldmentText& text, WeldmentPlanning& plan) {
@@ -119,9 +107,10 @@ void resolve_weldment_plan(JobDraft& draft, const WeldmentText& text, Weldment& 
   if (text.plan.split) plan.split = text.plan.split->value;
   if (text.plan.crew) plan.crew = text.plan.crew->value;
   if (text.plan.largest) plan.largest = text.plan.largest->value;
-  take_outside(draft, text, weldment);
+  JointIds ids = joint_ids(draft, weldment);
+  take_outside(draft, text, ids, weldment);
   take_dangers(draft, text, plan);
-  plan.lifted_on = find_joints(draft, weldment, text.plan.lifted_on);
+  plan.lifted_on = find_joints(ids, text.plan.lifted_on);
 }
 
 void resolve_weldment_order(JobDraft& draft, const PartText& part) {

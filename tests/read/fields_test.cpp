@@ -20,7 +20,8 @@ std::size_t check_table(const std::vector<FieldInfo>& table) {
     CHECK(std::count_if(table.begin(), table.end(), same) == 1);
     const bool is_section = info.shape == Shape::section || info.shape == Shape::sections ||
                             info.shape == Shape::count_or_list || info.shape == Shape::amount_or_section ||
-                            info.shape == Shape::flag_or_section || info.shape == Shape::priced_sections;
+                            info.shape == Shape::flag_or_section || info.shape == Shape::priced_sections ||
+                            info.shape == Shape::word_or_sections;
     CHECK((info.inside != nullptr) == is_section);
     if (info.inside) keys += check_table(info.inside());
   }
