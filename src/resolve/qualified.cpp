@@ -21,8 +21,11 @@ struct Asked {
 
 std::string length_in_words(const Asked& asked, Length<> length) { return shown(length, unit::mm, asked.book.terms); }
 
-std::string process_in_words(const Asked& asked, std::size_t process) {
-  return process_word(asked.book.processes[process].number, asked.book.terms);
+/// With the ISO 4063 number: AWS has one word for what differs here.
+std::string process_in_words(const Asked& asked) {
+  const std::string& number = asked.book.processes[asked.process].number;
+  const std::string word = process_word(number, asked.book.terms);
+  return word == number ? number : fmt::format("{} ({})", word, number);
 }
 
 /// Why a length is outside; empty when it is inside. An absent end is open.
@@ -96,7 +99,7 @@ constexpr Rule rules[] = {group_refused, weld_refused, form_refused, position_re
 /// Of a welder's qualifications for the process the one that comes furthest through the rules; of those that pass all,
 /// the one that ends last.
 WelderFit fit_of(const Asked& asked, const Welder& welder) {
-  WelderFit best{false, {}, fmt::format("no qualification for {}", process_in_words(asked, asked.process)), {}};
+  WelderFit best{false, {}, fmt::format("no qualification for process {}", process_in_words(asked)), {}};
   std::ptrdiff_t furthest = -1;
   for (const Qualification& qualification : welder.qualifications) {
     if (qualification.process != asked.process) continue;

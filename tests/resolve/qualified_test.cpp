@@ -42,7 +42,7 @@ TEST_CASE("a qualification covers a joint, or the reason is told in words") {
     std::string qualification, joint, reason;  // no reason: covered
   } rows[] = {
       {"{process: 135, groups: 1, positions: PB}", fillet + "PB", ""},
-      {"{process: 141, groups: 1, positions: PB}", fillet + "PB", "no qualification for 135"},
+      {"{process: 141, groups: 1, positions: PB}", fillet + "PB", "no qualification for process 135"},
       {"{process: 135, groups: 8, positions: PB}", fillet + "PB", "base-metal group 1.1 not covered"},
       {"{process: 135, groups: 1, positions: [PA, PB]}", fillet + "PF", "PF not covered"},
       // The thinner member is 4 mm, the thicker one does not count.
@@ -110,8 +110,8 @@ TEST_CASE("a joint by two processes needs both, and the earlier end counts") {
       "ST-PR, count: 1}, {procedure: SG-B4, count: 1}], base_metal: \"1.4301\"";
   const std::string tig = "{process: 141, groups: 8, positions: PA, until: 2026-06-30}";
   const std::string mag = "{process: 135, groups: 8, positions: PA, until: 2026-05-31}";
-  CHECK(fit_of(tig, both).reason == "no qualification for 135");
-  CHECK(fit_of(mag, both).reason == "no qualification for 141");
+  CHECK(fit_of(tig, both).reason == "no qualification for process 135");
+  CHECK(fit_of(mag, both).reason == "no qualification for process 141");
   const WelderFit fit = fit_of(tig + ", " + mag, both, Date{2026, 5, 1});
   CHECK(fit.qualified);
   CHECK(iso(*fit.until) == "2026-05-31");
@@ -130,4 +130,31 @@ TEST_CASE("only one welder of the example shop may weld its tubes, until the day
     }
     CHECK(welders_for(*loaded.book, joint, Date{2026, 5, 15}).at(1).reason == "expired 2026-05-13");
   }
+}
+
+TEST_CASE("of the machine base the late shift may weld four joints, by the thinner member of each") {
+  const test::LoadedJob loaded = test::load_job("marlgannet/machine-base.yaml");
+  REQUIRE(loaded.job);
+  REQUIRE(loaded.book->welders.at(1).stamp == "H2");
+  std::string late;
+  for (const Joint& joint : loaded.job->joints)
+    if (welders_for(*loaded.book, joint, Date{2026, 9, 7}).at(1).qualified) late += joint.id + " ";
+  CHECK(late == "B07 B15 B16 B17 ");
+}
+
+TEST_CASE(
+    "nobody may weld the subframe's gussets upwards: one is not qualified for it, one has lapsed, one welds steel") {
+  const test::LoadedJob loaded = test::load_job("saltbriar/subframe.yaml");
+  REQUIRE(loaded.job);
+  const Joint& gusset = loaded.job->joints.at(2);
+  REQUIRE(gusset.id == "F03");
+  const std::vector<WelderFit> fits = welders_for(*loaded.book, gusset, Date{2026, 6, 1});
+  REQUIRE(fits.size() == 3);
+  CHECK(fits[0].reason == "3F not covered");
+  CHECK(fits[1].reason == "lapsed: not used since 2025-11-14");
+  CHECK(fits[2].reason == "no qualification for process GMAW (131)");
+  // Turned to lie flat it is no question.
+  Joint flat = gusset;
+  flat.position = "PB";
+  CHECK(welders_for(*loaded.book, flat, Date{2026, 6, 1}).at(0).qualified);
 }
