@@ -9,10 +9,6 @@
 namespace seambook {
 namespace {
 
-// What can differ from one operation to the next; `feed`, `program`, `job` and `weldment` follow from the work itself.
-constexpr std::string_view setup_attributes[] = {"process",     "filler",  "feed", "gas",
-                                                 "cleanliness", "program", "job",  "weldment"};
-
 bool is_cleanliness(const RateBook& book, std::string_view value) {
   return std::any_of(book.base_metals.begin(), book.base_metals.end(),
                      [&](const BaseMetal& metal) { return metal.cleanliness == value; });
@@ -21,7 +17,7 @@ bool is_cleanliness(const RateBook& book, std::string_view value) {
 }  // namespace
 
 std::string find_attribute(Diagnostics& diagnostics, const Word& word) {
-  const auto begin = std::begin(setup_attributes), end = std::end(setup_attributes);
+  const auto begin = std::begin(set_up_attributes), end = std::end(set_up_attributes);
   if (std::find(begin, end, word.text) == end) refuse_unknown(diagnostics, word, "set-up attribute", {begin, end});
   return word.text;
 }

@@ -17,7 +17,8 @@ struct TaskStep {
   std::size_t group = 0;  // of passes, for those
   Time<> labour{};        // of all people together
   Time<> arc{};           // in it
-  std::string hold;       // a hold or witness point after it, in words; empty: none
+  std::string hold;       // hold or witness points after it, in words; empty: none
+  bool stops = false;     // one of them is a hold point
 };
 
 /// Where a task of the problem comes from.

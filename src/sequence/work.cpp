@@ -3,45 +3,15 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
-#include <map>
 
 #include "resolve/stations.hpp"
+#include "sequence/needs.hpp"
 
 namespace seambook {
 namespace {
 
-constexpr std::array<const char*, 8> attribute_names = {"process",     "filler",  "feed", "gas",
-                                                        "cleanliness", "program", "job",  "weldment"};
-
 const Procedure& procedure_of(const RateBook& book, const Job& job, const OperationRef& ref) {
   return book.procedures[job.joints[ref.joint].passes[ref.group].procedure];
-}
-
-/// What must be mounted for an operation, as words; empty: not stated, whatever is mounted stays.
-std::array<std::string, 8> needs_in_words(const RateBook& book, const Job& job, const OperationRef& ref) {
-  const Procedure& procedure = procedure_of(book, job, ref);
-  const Joint& joint = job.joints[ref.joint];
-  std::array<std::string, 8> words;
-  words[0] = book.processes[procedure.process].number;
-  if (procedure.filler) {
-    const Filler& filler = book.fillers[*procedure.filler];
-    words[1] = filler.name;
-    if (filler.form == FillerForm::solid_wire || filler.form == FillerForm::cored_wire) {
-      words[2] = fmt::format("{} {:.1f}", filler.form == FillerForm::solid_wire ? "solid" : "cored",
-                             filler.diameter.si.value * 1e3);
-    }
-  }
-  if (procedure.gas) words[3] = book.gases[*procedure.gas].name;
-  words[4] = book.base_metals[joint.base_metal].cleanliness;
-  if (procedure.beam_power.si.source != no_source) words[5] = procedure.name;
-  words[6] = job.name;
-  words[7] = job.name + "/" + job.weldments[joint.weldment].name;
-  return words;
-}
-
-bool takes(const RateBook& book, const Station& station, const Job& job, const OperationRef& ref) {
-  return station_takes(book, station, job.joints[ref.joint], procedure_of(book, job, ref).process);
 }
 
 /// The station of each operation of a job.
@@ -51,7 +21,8 @@ std::vector<std::optional<std::size_t>> assign(const RateBook& book, const Job& 
   for (std::size_t s = 0; s < book.stations.size(); ++s) {
     bool all = true;
     for (std::size_t i = 0; i < refs.size(); ++i) {
-      const bool can = takes(book, book.stations[s], job, refs[i]);
+      const bool can =
+          station_takes(book, book.stations[s], job.joints[refs[i].joint], procedure_of(book, job, refs[i]).process);
       if (can && !first[i]) first[i] = s;
       all = all && can;
     }
@@ -60,54 +31,17 @@ std::vector<std::optional<std::size_t>> assign(const RateBook& book, const Job& 
   return first;
 }
 
-/// Gives each attribute's words their numbers, in order of first use.
-class Words {
- public:
-  explicit Words(SetupModel& model) : model_(model) {
-    for (const char* name : attribute_names) model_.attributes.emplace_back(name);
-    model_.values.resize(attribute_names.size());
-    known_.resize(attribute_names.size());
-  }
-  std::uint32_t number(std::size_t attribute, const std::string& word) {
-    const auto [at, added] = known_[attribute].try_emplace(word, static_cast<std::uint32_t>(known_[attribute].size()));
-    if (added) model_.values[attribute].push_back(word);
-    return at->second;
-  }
-  Attributes numbers(const std::array<std::string, 8>& words) {
-    Attributes out{std::vector<std::optional<std::uint32_t>>(words.size())};
-    for (std::size_t a = 0; a < words.size(); ++a) {
-      if (!words[a].empty()) out.slots[a] = number(a, words[a]);
-    }
-    return out;
-  }
-
- private:
-  SetupModel& model_;
-  std::vector<std::map<std::string, std::uint32_t>> known_;
-};
-
-std::size_t attribute_number(std::string_view name) {
-  const auto at = std::find(attribute_names.begin(), attribute_names.end(), name);
-  return static_cast<std::size_t>(at - attribute_names.begin());
-}
-
 void fill_problem(const RateBook& book, std::span<const Job> jobs, StationWork& work) {
-  Words words(work.problem.model);
-  std::array<std::string, 8> mounted;
-  for (const auto& [attribute, value] : book.stations[work.station].mounted)
-    mounted[attribute_number(attribute)] = value;
-  work.problem.start = words.numbers(mounted);
+  NeedNumbers numbers(work.problem.model);
+  work.problem.start = numbers.numbers(stated_words(book.stations[work.station].mounted));
   for (const OperationRef& ref : work.refs) {
     const Job& job = jobs[ref.job];
     work.problem.operations.push_back(
-        {operation_name(job, ref.joint, ref.group), words.numbers(needs_in_words(book, job, ref))});
+        {operation_name(job, ref.joint, ref.group), numbers.numbers(needs_in_words(book, job, ref.joint, ref.group))});
   }
-  for (const ChangeRule& rule : book.change_tasks) {
-    ChangeTask task{rule.name, {rule.time.si.value}, attribute_number(rule.attribute), {}, {}, rule.cold};
-    for (const std::string& word : rule.from) task.from.push_back(words.number(task.attribute, word));
-    for (const std::string& word : rule.to) task.to.push_back(words.number(task.attribute, word));
-    work.problem.model.tasks.push_back(std::move(task));
-  }
+  for (const ChangeRule& rule : book.change_tasks)
+    work.problem.model.tasks.push_back(
+        numbers.task(rule.name, rule.attribute, rule.from, rule.to, {rule.time.si.value}, rule.cold));
 }
 
 /// Operations of all jobs with the precedence between them: pass groups of a joint in turn, and `after`.
