@@ -83,6 +83,7 @@ Plan plan(const ShopProblem& problem, const PlanBudget& budget) {
   found.floor = floor_of(problem, net, possible, by_station.floor);
   for (const Rule rule : {Rule::input_order, Rule::due_date, Rule::start, Rule::set_up})
     keep_better(found, net, list_by(net, rule));
+  if (!problem.earlier.empty()) keep_better(found, net, list_as_before(net));
   if (!by_station.order.empty()) keep_better(found, net, list_of(net, by_station.order));
   if (!problem.tasks.empty()) search(net, budget, found);
   Plan out = timed_plan(problem, found.list);

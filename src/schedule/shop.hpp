@@ -68,6 +68,7 @@ struct ShopPerson {
 struct Earlier {
   std::size_t station = 0, person = 0;
   std::optional<std::size_t> after;  // the task before it at its station
+  Instant start{};
 };
 
 struct ShopProblem {

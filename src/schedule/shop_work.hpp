@@ -3,6 +3,7 @@
 #pragma once
 
 #include "estimate/estimate.hpp"
+#include "resolve/day.hpp"
 #include "schedule/plan.hpp"
 
 namespace seambook {
@@ -17,7 +18,7 @@ struct TaskStep {
   std::size_t group = 0;  // of passes, for those
   Time<> labour{};        // of all people together
   Time<> arc{};           // in it
-  std::string hold;       // hold or witness points after it, in words; empty: none
+  std::string hold;       // hold or witness points after it, in words; of outside work what is done; else empty
   bool stops = false;     // one of them is a hold point
 };
 
@@ -33,8 +34,16 @@ struct TaskRef {
 struct Withheld {
   std::size_t job = 0, weldment = 0;
   std::optional<std::size_t> joint;
-  bool gate = false;  // a rule that keeps it from the floor; else it is blocked or not ready
+  bool gate = false;  // a rule that keeps it from the floor; else it is blocked, or follows what is
   std::string why, hint;
+};
+
+/// Work under way when the plan begins: it ends where it began, and the plan goes around it.
+struct Begun {
+  std::string name;
+  std::size_t station = 0;            // of the problem
+  std::optional<std::size_t> person;  // of the problem
+  Instant start{}, finish{};
 };
 
 struct ShopWork {
@@ -44,6 +53,23 @@ struct ShopWork {
   std::vector<std::size_t> welders;       // of the rate book, parallel to problem.people
   std::vector<std::size_t> job_of_order;  // parallel to problem.orders
   std::vector<Withheld> withheld;
+  std::vector<Begun> begun;
 };
+
+/// What is to be planned, and how.
+struct WorkToPlan {
+  const RateBook& book;
+  std::span<const Job> jobs;
+  std::span<const Estimate> estimates;  // parallel to jobs; for one piece, and the first quantity is made
+  const Day* day = nullptr;
+  Instant start{};             // nothing begins before
+  bool overtime = false;       // after all shifts that allow it; else on the days that the day file names
+  bool anybody_fits = false;   // fit-up and tacks by every welder, qualified or not: a remedy to price
+  bool anybody_welds = false;  // the same of welding
+};
+
+/// Nothing, and the reasons in `diagnostics`, when the rate book states no shifts or the day file names work that there
+/// is not.
+std::optional<ShopWork> shop_work(const WorkToPlan&, Diagnostics&);
 
 }  // namespace seambook

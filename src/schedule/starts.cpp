@@ -36,6 +36,18 @@ Rank rank_of(ShopNet& net, const Building& at, Rule rule, const std::vector<Inst
   return rule == Rule::start ? Rank{begins, urgent, position[task]} : Rank{way.change, begins, position[task]};
 }
 
+/// The way of a task as it was planned before; nothing when it has none such.
+std::optional<std::uint32_t> way_as_before(const ShopNet& net, std::uint32_t task) {
+  const auto& was = net.earlier[task];
+  if (!was) return std::nullopt;
+  for (std::uint32_t w = 0; w < net.tasks[task].ways.size(); ++w) {
+    const NetWay& way = net.tasks[task].ways[w];
+    const bool same_person = way.people == 0 || net.people[way.first_person] == was->person;
+    if (way.station == was->station && same_person) return w;
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 std::uint32_t quickest_way(ShopNet& net, const Timeline& line, const Finishes& finishes, std::uint32_t task) {
@@ -76,6 +88,30 @@ TaskList list_by(ShopNet& net, Rule rule) {
     list.push_back({task, way});
     for (const std::uint32_t after : net.tasks[task].after)
       if (--at.waiting_for[after] == 0) at.open.push_back(after);
+  }
+  return list;
+}
+
+TaskList list_as_before(ShopNet& net) {
+  std::vector<std::size_t> rank(net.tasks.size());  // by earlier start; what is new comes last, in input order
+  std::vector<std::uint32_t> order = net.input_order;
+  std::stable_sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) {
+    const auto start = [&](std::uint32_t t) { return net.earlier[t] ? net.earlier[t]->start : Instant::max(); };
+    return start(a) < start(b);
+  });
+  for (std::size_t k = 0; k < order.size(); ++k) rank[order[k]] = k;
+  std::vector<Edge> edges;
+  for (std::uint32_t t = 0; t < net.tasks.size(); ++t)
+    for (const std::uint32_t before : net.tasks[t].before) edges.emplace_back(rank[before], rank[t]);
+  Timeline line = nothing_placed(net);
+  Finishes finishes(net.tasks.size(), never_done);
+  TaskList list;
+  list.reserve(order.size());
+  for (const std::size_t k : topological_order(order.size(), edges)) {
+    const std::uint32_t task = order[k];
+    const std::uint32_t way = way_as_before(net, task).value_or(quickest_way(net, line, finishes, task));
+    place(net, line, finishes, task, way);
+    list.push_back({task, way});
   }
   return list;
 }

@@ -17,6 +17,8 @@ enum class Rule : std::uint8_t {
 TaskList list_by(ShopNet&, Rule);
 /// Tasks in a given order, each in the way that ends it first.
 TaskList list_of(ShopNet&, const std::vector<std::uint32_t>& order);
+/// As near to the earlier plan as precedence allows: its order, its stations and people. Requires: there is one.
+TaskList list_as_before(ShopNet&);
 /// The way that ends a task first, then with the least change; the first one when none is possible.
 std::uint32_t quickest_way(ShopNet&, const Timeline&, const Finishes&, std::uint32_t task);
 

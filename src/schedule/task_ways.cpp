@@ -81,10 +81,19 @@ std::vector<Way> ways_at(const RateBook& book, const std::vector<std::size_t>& s
   return ways;
 }
 
+/// Work that asks for no qualification: finish, inspection, and fit-up where that is left to everybody.
+bool by_anybody(const WorkToPlan& plan, const StepRun& run) {
+  return std::all_of(run.steps.begin(), run.steps.end(), [&](const TaskStep& step) {
+    return plan.anybody_welds || step.kind == StepKind::finish || step.kind == StepKind::inspect ||
+           (plan.anybody_fits && step.kind == StepKind::fit);
+  });
+}
+
 }  // namespace
 
-std::vector<Way> run_ways(const RateBook& book, const Job& job, std::size_t number, const StepRun& run,
-                          const Date& first_day, std::string& why_not) {
+std::vector<Way> run_ways(const WorkToPlan& plan, const Job& job, std::size_t number, const StepRun& run,
+                          std::string& why_not) {
+  const RateBook& book = plan.book;
   const Joint& joint = job.joints[number];
   const auto of_welding = [](const TaskStep& s) { return s.kind != StepKind::finish && s.kind != StepKind::inspect; };
   const auto welding = std::find_if(run.steps.begin(), run.steps.end(), of_welding);
@@ -99,7 +108,7 @@ std::vector<Way> run_ways(const RateBook& book, const Job& job, std::size_t numb
                     process_word(book.processes[process].number, book.terms), book.base_metals[joint.base_metal].group);
   if (stations.empty()) return {};
   const std::vector<Lead> leads =
-      welding == run.steps.end() ? everybody(book) : qualified_leads(book, joint, process, first_day, why_not);
+      by_anybody(plan, run) ? everybody(book) : qualified_leads(book, joint, process, date_of(plan.start), why_not);
   const auto crew = static_cast<std::size_t>(job.weldments[joint.weldment].plan.crew);
   std::vector<Way> ways = ways_at(book, stations, leads, crew, run.labour);
   if (ways.empty() && why_not.empty()) why_not = "the crew asked for is larger than the shop's welders";
@@ -114,7 +123,8 @@ std::vector<Way> parts_ways(const RateBook& book, const Job& job, std::size_t nu
   std::vector<std::size_t> stations;
   for (std::size_t j = weldment.first_joint; j < weldment.first_joint + weldment.joint_count; ++j) {
     const Joint& joint = job.joints[j];
-    for (const std::size_t s : stations_for(book, job, joint, book.procedures[joint.passes.front().procedure].process))
+    const std::size_t process = book.procedures[joint.passes.front().procedure].process;
+    for (const std::size_t s : stations_for(book, job, joint, process, false))
       if (std::find(stations.begin(), stations.end(), s) == stations.end()) stations.push_back(s);
   }
   std::sort(stations.begin(), stations.end());
