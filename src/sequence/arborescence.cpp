@@ -9,18 +9,25 @@ namespace {
 
 constexpr Time<> no_arc{std::numeric_limits<double>::infinity()};
 
+struct Arrivals {
+  Arborescence tree;
+  std::vector<Time<>> price;  // per node
+};
+
 /// Takes each node's cheapest arrival off all its arrivals. Gives what was taken and notes where that arrival comes
-/// from.
-Arborescence pay_cheapest_arrivals(Arcs& arcs) {
-  Arborescence paid{{}, std::vector<std::size_t>(arcs.nodes)};
-  for (std::size_t v = 1; v < arcs.nodes; ++v) {
-    for (std::size_t u = 1; u < arcs.nodes; ++u)
-      if (u != v && arcs.cost[u * arcs.nodes + v] < arcs.cost[paid.from[v] * arcs.nodes + v]) paid.from[v] = u;
-    const Time<> cheapest = arcs.cost[paid.from[v] * arcs.nodes + v];
-    paid.cost = paid.cost + cheapest;
-    for (std::size_t u = 0; u < arcs.nodes; ++u)
-      arcs.cost[u * arcs.nodes + v] = arcs.cost[u * arcs.nodes + v] - cheapest;
-  }
+/// from. Goes row by row, as the costs lie.
+Arrivals pay_cheapest_arrivals(Arcs& arcs) {
+  const std::size_t nodes = arcs.nodes;
+  Arrivals paid{{{}, std::vector<std::size_t>(nodes)},
+                {arcs.cost.begin(), arcs.cost.begin() + static_cast<std::ptrdiff_t>(nodes)}};
+  for (std::size_t u = 1; u < nodes; ++u)
+    for (std::size_t v = 1; v < nodes; ++v)
+      if (u != v && arcs.cost[u * nodes + v] < paid.price[v])
+        paid.price[v] = arcs.cost[u * nodes + v], paid.tree.from[v] = u;
+  paid.price[0] = Time<>{};
+  for (const Time<> price : paid.price) paid.tree.cost = paid.tree.cost + price;
+  for (std::size_t u = 0; u < nodes; ++u)
+    for (std::size_t v = 1; v < nodes; ++v) arcs.cost[u * nodes + v] = arcs.cost[u * nodes + v] - paid.price[v];
   return paid;
 }
 
@@ -76,21 +83,43 @@ DrawnTogether draw_together(const Arcs& arcs, const Rings& rings) {
   return drawn;
 }
 
-}  // namespace
+using Members = std::vector<std::vector<std::size_t>>;  // per node the original ones that it stands for
 
-Arborescence cheapest_arborescence(Arcs arcs) {
-  Arborescence result = pay_cheapest_arrivals(arcs);
+Members members_together(const Members& members, const DrawnTogether& drawn) {
+  Members together(drawn.arcs.nodes);
+  for (std::size_t v = 1; v < members.size(); ++v) {
+    std::vector<std::size_t>& into = together[drawn.number[v]];
+    into.insert(into.end(), members[v].begin(), members[v].end());
+  }
+  return together;
+}
+
+/// `members` is read only where what is paid is noted.
+Arborescence arborescence_of(Arcs arcs, const Members& members, std::vector<PaidArrival>* paid) {
+  Arrivals arrivals = pay_cheapest_arrivals(arcs);
+  Arborescence result = std::move(arrivals.tree);
+  for (std::size_t v = 1; paid != nullptr && v < arcs.nodes; ++v)
+    if (arrivals.price[v] != Time<>{}) paid->push_back({members[v], arrivals.price[v]});
   const Rings rings = rings_of_arrivals(result.from);
   if (rings.count == 0) return result;
   // A ring's inner arcs are paid, all but the one that its arrival from outside replaces (and that costs nothing now).
-  const DrawnTogether drawn = draw_together(arcs, rings);
-  const Arborescence inner = cheapest_arborescence(drawn.arcs);
+  DrawnTogether drawn = draw_together(arcs, rings);
+  const Members together = paid == nullptr ? Members{} : members_together(members, drawn);
+  const Arborescence inner = arborescence_of(std::move(drawn.arcs), together, paid);
   result.cost = result.cost + inner.cost;
   for (std::size_t to = 1; to < inner.from.size(); ++to) {
     const std::size_t arc = inner.from[to] * inner.from.size() + to;
     result.from[drawn.head[arc]] = drawn.tail[arc];
   }
   return result;
+}
+
+}  // namespace
+
+Arborescence cheapest_arborescence(Arcs arcs, std::vector<PaidArrival>* paid) {
+  Members alone(paid == nullptr ? 0 : arcs.nodes);
+  for (std::size_t v = 0; v < alone.size(); ++v) alone[v] = {v};
+  return arborescence_of(std::move(arcs), alone, paid);
 }
 
 }  // namespace seambook

@@ -19,7 +19,15 @@ struct Arborescence {
   std::vector<std::size_t> from;  // per node where its arc comes from; the root's own entry means nothing
 };
 
-/// Requires: every node can be reached. Takes its argument as working space.
-Arborescence cheapest_arborescence(Arcs);
+/// What was taken off every arc that enters a set of nodes from outside: together the arborescence's cost. Negative at
+/// most for a single node.
+struct PaidArrival {
+  std::vector<std::size_t> nodes;
+  Time<> price{};
+};
+
+/// Requires: every node can be reached. Takes its argument as working space. Adds to `paid`, if given, what proves the
+/// cost.
+Arborescence cheapest_arborescence(Arcs, std::vector<PaidArrival>* paid = nullptr);
 
 }  // namespace seambook

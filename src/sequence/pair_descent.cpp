@@ -9,9 +9,13 @@
 namespace seambook {
 namespace {
 
-constexpr std::size_t nearest_kept = 12;  // arcs considered from each node, cheapest first
-constexpr std::size_t longest_kicked_run = 8;
-constexpr double gain_that_counts = 1e-9;  // of the total: below, it is rounding
+// Arcs considered from each node, cheapest first. One that costs the same as the one before counts for less: else,
+// where many set-ups are alike, no arc to another set-up would be considered.
+constexpr std::size_t most_kept = 48;
+constexpr double weight_kept = 12, weight_of_tie = 0.3;
+constexpr std::size_t kick_sizes =
+    4;  // runs of at most 2, 4, 8, 16 nodes: small kicks suit some nets, large ones others
+constexpr double gain_that_counts = 1e-9;  // of the dearest arc: below, it is rounding
 
 /// Runs [from + 1, middle] and [middle + 1, to] change places.
 struct Exchange {
@@ -36,7 +40,12 @@ std::vector<std::vector<std::uint32_t>> nearest_of(const PairNet& net) {
     for (std::uint32_t v = 0; v < net.nodes; ++v)
       if (std::isfinite(net.arc(u, v).si)) heads.push_back(v);
     std::ranges::stable_sort(heads, [&](std::uint32_t a, std::uint32_t b) { return net.arc(u, a) < net.arc(u, b); });
-    if (heads.size() > nearest_kept) heads.resize(nearest_kept);
+    std::size_t kept = 0;
+    for (double weight = 0; kept < std::min(heads.size(), most_kept) && weight < weight_kept; ++kept) {
+      const bool tie = kept > 0 && !(net.arc(u, heads[kept - 1]) < net.arc(u, heads[kept]));
+      weight += tie ? weight_of_tie : 1;
+    }
+    heads.resize(kept);
   }
   return nearest;
 }
@@ -156,11 +165,12 @@ std::size_t pick(PairWalk& walk, std::size_t below) { return walk.random() % bel
 void kick(PairWalk& walk) {
   constexpr int tries = 20;
   const std::size_t last = walk.order.size() - 1;
+  const std::size_t longest = std::size_t{2} << pick(walk, kick_sizes);
   for (int i = 0; i < tries; ++i) {
     const std::size_t middle = 1 + pick(walk, last - 1);
-    const std::size_t first_run = 1 + pick(walk, std::min(longest_kicked_run, middle));
+    const std::size_t first_run = 1 + pick(walk, std::min(longest, middle));
     if (middle + 1 >= last) continue;
-    const std::size_t second_run = 1 + pick(walk, std::min(longest_kicked_run, last - 1 - middle));
+    const std::size_t second_run = 1 + pick(walk, std::min(longest, last - 1 - middle));
     const Exchange e{middle - first_run, middle, middle + second_run};
     if (!keeps_precedence(walk, e) || !std::isfinite(gain_of(walk, e).si)) continue;
     exchange(walk, e);
@@ -184,7 +194,8 @@ PairWalk begin(const PairNet& net, const PairOrder& order, std::uint32_t seed) {
                 {},
                 std::vector<std::uint8_t>(net.nodes),
                 std::mt19937{seed}};
-  walk.least_gain = walk.total * gain_that_counts;
+  for (const Time<> cost : net.cost)
+    if (std::isfinite(cost.si)) walk.least_gain = std::max(walk.least_gain, cost * gain_that_counts);
   for (std::uint32_t p = 0; p < order.size(); ++p) walk.position[order[p]] = p;
   for (std::size_t p = order.size(); p-- > 0;) look_again(walk, order[p]);
   return walk;
@@ -192,19 +203,21 @@ PairWalk begin(const PairNet& net, const PairOrder& order, std::uint32_t seed) {
 
 }  // namespace
 
-PairOrder descended(const PairNet& net, const PairOrder& order, Time<> floor, std::size_t kicks, std::uint32_t seed) {
+PairOrder descended(const PairNet& net, const PairOrder& order, Time<> floor, const Annealing& annealing,
+                    std::uint32_t seed) {
   if (net.nodes < 4) return order;
   PairWalk walk = begin(net, order, seed);
   descend(walk);
   KeptOrder at{walk.order, walk.position, walk.total}, best = at;
-  const double hot = walk.total.si / static_cast<double>(net.nodes);
-  for (std::size_t k = 0; k < kicks && floor < best.total; ++k) {
+  const double share = Time<>{} < annealing.cold ? std::log(annealing.cold.si / annealing.hot.si) : 0;
+  for (std::size_t k = 0; k < annealing.kicks && floor < best.total; ++k) {
     kick(walk);
     if (pick(walk, 2) == 0) kick(walk);
     descend(walk);
-    const double heat = hot * static_cast<double>(kicks - k) / static_cast<double>(kicks);
-    const double chance = static_cast<double>(walk.random()) / static_cast<double>(std::mt19937::max());
-    if (walk.total.si - at.total.si <= -heat * std::log(std::max(chance, 1e-300))) {
+    const double done = static_cast<double>(k) / static_cast<double>(annealing.kicks);
+    const double chance = (static_cast<double>(walk.random()) + 1) / (static_cast<double>(std::mt19937::max()) + 2);
+    const Time<> limit = annealing.hot * (std::exp(share * done) * -std::log(chance));
+    if (walk.total - at.total <= limit) {
       at = {walk.order, walk.position, walk.total};
       if (at.total < best.total) best = at;
     } else {

@@ -12,9 +12,16 @@ namespace seambook {
 /// Always the cheapest node that may come next; among equals the first.
 PairOrder cheapest_next(const PairNet&);
 
-/// At most `kicks` times a few runs are exchanged at random and the order descends again; worse orders are kept with a
-/// chance that falls to nothing. Gives the best order found: `order` itself when none is cheaper. Stops early at
-/// `floor`. The same seed gives the same order.
-PairOrder descended(const PairNet&, const PairOrder& order, Time<> floor, std::size_t kicks, std::uint32_t seed);
+/// How often runs are exchanged at random, and up to about how much more an order may cost to be kept for a while: at
+/// first and at last. The limit falls by the same share with every kick.
+struct Annealing {
+  std::size_t kicks = 0;
+  Time<> hot{}, cold{};
+};
+
+/// Descends, then again and again exchanges a few runs at random and descends from there; a worse order is kept with a
+/// chance that falls as the annealing cools (Kirkpatrick, Gelatt and Vecchi 1983). Gives the best order found: `order`
+/// itself when none is cheaper. Stops early at `floor`. The same seed gives the same order.
+PairOrder descended(const PairNet&, const PairOrder& order, Time<> floor, const Annealing&, std::uint32_t seed);
 
 }  // namespace seambook

@@ -4,19 +4,17 @@
 #include <cmath>
 #include <tuple>
 
-#include "sequence/assignment.hpp"
-
 namespace seambook {
 namespace {
 
 constexpr std::uint32_t no_trail = UINT32_MAX;
-constexpr double rounding = 1e-9;  // of the known cost: closer than that is no gain
 
 /// States with one number of nodes done, in parallel.
 struct Layer {
   std::vector<std::uint64_t> done;  // words per state
   std::vector<std::uint32_t> last, trail;
-  std::vector<Time<>> spent, to_come;
+  std::vector<Time<>> spent;
+  std::vector<Time<>> rest;  // per state and price: what remains costs at least this
   std::size_t size() const { return last.size(); }
 };
 
@@ -28,7 +26,11 @@ struct TrailStep {
 struct LayerSearch {
   const PairNet& net;
   std::span<const NodePrices> prices;
-  Time<> limit;  // a state that cannot come below it is left out
+  Time<> limit;                                           // a state that cannot come below it is left out
+  std::size_t most_states = 0;                            // the search ends when it has looked at more
+  std::vector<std::vector<std::uint32_t>> nexts;          // per node: heads of its arcs
+  std::vector<std::vector<const std::uint64_t*>> groups;  // per price and node, [price * nodes + node]: those with it
+  std::vector<std::vector<Time<>>> group_prices;          // parallel
   std::vector<TrailStep> trail;
   std::size_t looked_at = 0;
 };
@@ -50,16 +52,44 @@ bool may_follow(const PairNet& net, const std::uint64_t* done, std::uint32_t nod
   return true;
 }
 
-/// What remains of an order costs at least this, by the best of the prices.
-Time<> to_come(const LayerSearch& search, const std::uint64_t* done, std::uint32_t last) {
-  Time<> most{};
-  for (const NodePrices& prices : search.prices) {
-    Time<> sum = prices.leaving[last];
-    for (std::uint32_t v = 0; v < search.net.nodes; ++v)
-      if ((done[v / 64] >> (v % 64) & 1U) == 0) sum = sum + prices.leaving[v] + prices.reaching[v];
-    most = std::max(most, sum);
-  }
-  return most;
+LayerSearch begin_layers(const PairNet& net, std::span<const NodePrices> prices, Time<> limit, std::size_t states) {
+  LayerSearch search{net, prices, limit,           states, std::vector<std::vector<std::uint32_t>>(net.nodes),
+                     {},  {},     {{0, no_trail}}, 0};
+  for (std::size_t u = 0; u < net.nodes; ++u)
+    for (std::uint32_t v = 1; v < net.nodes; ++v)
+      if (std::isfinite(net.arc(u, v).si)) search.nexts[u].push_back(v);
+  search.groups.resize(prices.size() * net.nodes), search.group_prices.resize(prices.size() * net.nodes);
+  for (std::size_t p = 0; p < prices.size(); ++p)
+    for (const GroupPrice& group : prices[p].groups)
+      for (std::size_t v = 0; v < net.nodes; ++v) {
+        if ((group.nodes[v / 64] >> (v % 64) & 1U) == 0) continue;
+        search.groups[p * net.nodes + v].push_back(group.nodes.data());
+        search.group_prices[p * net.nodes + v].push_back(group.price);
+      }
+  return search;
+}
+
+bool disjoint(const std::uint64_t* a, const std::uint64_t* b, std::size_t words) {
+  for (std::size_t w = 0; w < words; ++w)
+    if ((a[w] & b[w]) != 0) return false;
+  return true;
+}
+
+/// What remains after going on with `node` costs at least this by one price: the rest before, less what that step uses
+/// up, namely its last node's leaving, the new node's reaching and the groups that it is the first of.
+Time<> rest_after(const LayerSearch& search, std::size_t price, const Layer& layer, std::size_t state,
+                  std::uint32_t node) {
+  const NodePrices& prices = search.prices[price];
+  const std::size_t words = search.net.words, at = price * search.net.nodes + node;
+  Time<> rest =
+      layer.rest[state * search.prices.size() + price] - prices.leaving[layer.last[state]] - prices.reaching[node];
+  for (std::size_t g = 0; g < search.groups[at].size(); ++g)
+    if (disjoint(search.groups[at][g], &layer.done[state * words], words)) rest = rest - search.group_prices[at][g];
+  return rest;
+}
+
+Time<> to_come(const Layer& layer, std::size_t prices, std::size_t state) {
+  return *std::max_element(&layer.rest[state * prices], &layer.rest[state * prices] + prices);
 }
 
 /// A layer in the making, with its states found again by what they have done and end with.
@@ -84,28 +114,35 @@ void widen(Growing& growing, std::size_t words) {
     growing.slots[slot_of(growing, words, &growing.layer.done[s * words], growing.layer.last[s])] = s;
 }
 
-/// The state, new or reached more cheaply; its trail is laid when it is cheaper.
-void reach(LayerSearch& search, Growing& growing, const std::vector<std::uint64_t>& done, std::uint32_t node,
-           std::uint32_t before, Time<> spent) {
-  const std::size_t words = search.net.words;
+/// The state after going on from another with `node`, new or reached more cheaply; its trail is laid when it is
+/// cheaper.
+void reach(LayerSearch& search, Growing& growing, const std::vector<std::uint64_t>& done, const Layer& from,
+           std::size_t state, std::uint32_t node) {
+  const std::size_t words = search.net.words, prices = search.prices.size();
+  const Time<> spent = from.spent[state] + search.net.arc(from.last[state], node);
   const std::size_t slot = slot_of(growing, words, done.data(), node);
   Layer& layer = growing.layer;
   if (growing.slots[slot] != no_trail) {
-    const std::uint32_t state = growing.slots[slot];
-    if (!(spent < layer.spent[state])) return;
-    layer.spent[state] = spent;
-    search.trail[layer.trail[state]].before = before;
+    const std::uint32_t known = growing.slots[slot];
+    if (!(spent < layer.spent[known])) return;
+    layer.spent[known] = spent;
+    search.trail[layer.trail[known]].before = from.trail[state];
     return;
   }
-  const Time<> rest = to_come(search, done.data(), node);
   ++search.looked_at;
-  if (!(spent + rest < search.limit)) return;
+  const std::size_t begin = layer.rest.size();
+  bool hopeful = true;
+  for (std::size_t p = 0; p < prices && hopeful; ++p) {
+    layer.rest.push_back(rest_after(search, p, from, state, node));
+    hopeful = spent + layer.rest.back() < search.limit;
+  }
+  if (!hopeful) return layer.rest.resize(begin);
   growing.slots[slot] = static_cast<std::uint32_t>(layer.size());
   layer.done.insert(layer.done.end(), done.begin(), done.end());
   layer.last.push_back(node);
-  layer.spent.push_back(spent), layer.to_come.push_back(rest);
+  layer.spent.push_back(spent);
   layer.trail.push_back(static_cast<std::uint32_t>(search.trail.size()));
-  search.trail.push_back({node, before});
+  search.trail.push_back({node, from.trail[state]});
   if (layer.size() * 2 > growing.slots.size()) widen(growing, words);
 }
 
@@ -113,14 +150,13 @@ Layer next_layer(LayerSearch& search, const Layer& layer) {
   const PairNet& net = search.net;
   Growing growing;
   std::vector<std::uint64_t> done(net.words);
-  for (std::size_t s = 0; s < layer.size(); ++s) {
+  for (std::size_t s = 0; s < layer.size() && search.looked_at <= search.most_states; ++s) {
     const std::uint64_t* const own = &layer.done[s * net.words];
-    for (std::uint32_t v = 1; v < net.nodes; ++v) {
-      const Time<> arc = net.arc(layer.last[s], v);
-      if (!(layer.spent[s] + arc < search.limit) || !may_follow(net, own, v)) continue;
+    for (const std::uint32_t v : search.nexts[layer.last[s]]) {
+      if (!(layer.spent[s] + net.arc(layer.last[s], v) < search.limit) || !may_follow(net, own, v)) continue;
       done.assign(own, own + net.words);
       done[v / 64] |= std::uint64_t{1} << (v % 64);
-      reach(search, growing, done, v, layer.trail[s], layer.spent[s] + arc);
+      reach(search, growing, done, layer, s, v);
     }
   }
   return std::move(growing.layer);
@@ -128,17 +164,19 @@ Layer next_layer(LayerSearch& search, const Layer& layer) {
 
 /// The most promising ones; among equals those found first.
 Layer best_of(const Layer& layer, std::size_t words, std::size_t width) {
+  const std::size_t prices = layer.rest.size() / layer.size();
   std::vector<std::uint32_t> ranks(layer.size());
   for (std::uint32_t s = 0; s < ranks.size(); ++s) ranks[s] = s;
-  const auto key = [&](std::uint32_t s) { return std::tuple(layer.spent[s] + layer.to_come[s], s); };
+  const auto key = [&](std::uint32_t s) { return std::tuple(layer.spent[s] + to_come(layer, prices, s), s); };
   std::ranges::nth_element(ranks, ranks.begin() + static_cast<std::ptrdiff_t>(width), {}, key);
   ranks.resize(width);
   std::ranges::sort(ranks);
   Layer kept;
   for (const std::uint32_t s : ranks) {
     kept.done.insert(kept.done.end(), &layer.done[s * words], &layer.done[s * words] + words);
+    kept.rest.insert(kept.rest.end(), &layer.rest[s * prices], &layer.rest[s * prices] + prices);
     kept.last.push_back(layer.last[s]), kept.trail.push_back(layer.trail[s]);
-    kept.spent.push_back(layer.spent[s]), kept.to_come.push_back(layer.to_come[s]);
+    kept.spent.push_back(layer.spent[s]);
   }
   return kept;
 }
@@ -152,35 +190,22 @@ PairOrder order_of(const LayerSearch& search, std::uint32_t trail) {
 
 }  // namespace
 
-NodePrices assignment_prices(const PairNet& net) {
-  // Every node but the last is left, every node but the first is reached: the first's column is the last's row.
-  std::vector<Time<>> cost(net.nodes * net.nodes);
-  const std::size_t last = net.nodes - 1;
-  for (std::size_t u = 0; u < net.nodes; ++u)
-    for (std::size_t v = 0; v < net.nodes; ++v) cost[u * net.nodes + v] = net.arc(u, v);
-  cost[last * net.nodes] = Time<>{};
-  Assignment assignment = cheapest_assignment(cost, net.nodes);
-  // The arc from the last back to the first is paid by nobody.
-  const Time<> back = assignment.row_price[last] + assignment.column_price[0];
-  NodePrices prices{std::move(assignment.row_price), std::move(assignment.column_price), assignment.cost - back};
-  prices.leaving[last] = prices.reaching[0] = Time<>{};
-  return prices;
-}
-
-LayersResult layered_order(const PairNet& net, std::span<const NodePrices> prices, Time<> known, std::size_t width,
+LayersResult layered_order(const PairNet& net, std::span<const NodePrices> prices, Time<> limit, std::size_t width,
                            std::size_t states) {
-  LayerSearch search{net, prices, known - known * rounding, {{0, no_trail}}, 0};
+  LayerSearch search = begin_layers(net, prices, limit, states);
   Layer layer;
   layer.done.assign(net.words, 0);
   layer.done[0] = 1;
   layer.last = {0}, layer.trail = {0};
-  layer.spent = {Time<>{}}, layer.to_come = {Time<>{}};
+  layer.spent = {Time<>{}};
+  layer.rest.reserve(prices.size());
+  for (const NodePrices& of : prices) layer.rest.push_back(of.together);
   LayersResult result{std::nullopt, true, 0};
   for (std::size_t depth = 1; depth < net.nodes && layer.size() > 0; ++depth) {
     layer = next_layer(search, layer);
-    if (layer.size() > width) layer = best_of(layer, net.words, width), result.whole = false;
     result.states = search.looked_at;
-    if (search.looked_at > states && depth + 1 < net.nodes) return {std::nullopt, false, search.looked_at};
+    if (search.looked_at > states) return {std::nullopt, false, search.looked_at};
+    if (layer.size() > width) layer = best_of(layer, net.words, width), result.whole = false;
   }
   if (layer.size() > 0) {
     const auto best = std::ranges::min_element(layer.spent);

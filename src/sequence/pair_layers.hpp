@@ -5,27 +5,18 @@
 
 #include <optional>
 
-#include "sequence/pair_net.hpp"
+#include "sequence/pair_prices.hpp"
 
 namespace seambook {
 
-/// Prices of leaving and of reaching a node. For any order, arcs cost at least what leaving and reaching are worth, so
-/// what remains of an order costs at least the prices of what is still to be left and reached.
-struct NodePrices {
-  std::vector<Time<>> leaving, reaching;
-  Time<> together{};  // of all: a floor under every order
-};
-/// By the cheapest assignment of followers. Misses that followers may close into rings.
-NodePrices assignment_prices(const PairNet&);
-
 struct LayersResult {
-  std::optional<PairOrder> order;  // cheaper than known
-  bool whole = false;              // no state was dropped: `order`, or else the known one, is a cheapest one
-  std::size_t states = 0;          // looked at
+  std::optional<PairOrder> order;  // cheaper than the limit
+  bool whole = false;      // no state was dropped: `order` is a cheapest one, or else none is cheaper than the limit
+  std::size_t states = 0;  // looked at
 };
 
-/// Looks for an order cheaper than `known`. At most `width` states a layer, at most `states` in all.
-LayersResult layered_order(const PairNet&, std::span<const NodePrices>, Time<> known, std::size_t width,
+/// Looks for an order cheaper than `limit`. At most `width` states a layer, at most `states` in all.
+LayersResult layered_order(const PairNet&, std::span<const NodePrices>, Time<> limit, std::size_t width,
                            std::size_t states);
 
 }  // namespace seambook

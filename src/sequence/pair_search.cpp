@@ -8,8 +8,12 @@
 namespace seambook {
 namespace {
 
-constexpr std::size_t moves_of_kick = 10;  // what a kick and its descent try, about
+constexpr std::size_t moves_of_kick = 10;         // what a kick and its descent try, about
+constexpr std::size_t kicks_ahead_per_node = 50;  // a good order lets layers drop more
 constexpr std::size_t narrowest = 64, widening = 8;
+constexpr std::size_t states_of_pairs = 8;  // of a small net: looked at in the time of one of what is mounted
+constexpr std::size_t work_of_trees = 4'000'000, fewest_trees = 20, most_trees = 200;
+constexpr double rounding = 1e-9;  // of what is known: closer than that is no gain
 
 bool same_slots(const Attributes& a, const Attributes& b) {
   return std::ranges::equal(
@@ -17,27 +21,95 @@ bool same_slots(const Attributes& a, const Attributes& b) {
       [](const auto& slot) { return slot.has_value(); });
 }
 
+/// A cheaper order costs less than this: by a whole grain less, where there is one.
+Time<> limit_under(Time<> known, Time<> grain) { return known - std::max(known * rounding, grain * (1 - rounding)); }
+
+/// Descends with the ends of arcs paid: first heads are then sought where the prices say that they are cheap.
+PairOrder descended_by(const PairNet& net, const NodePrices& prices, const PairOrder& known, Time<> bound,
+                       const Annealing& annealing, std::uint32_t seed) {
+  const PairNet paid = with_paid_ends(net, prices);
+  const Time<> cost = cost_of(net, known), all_ends = cost - cost_of(paid, known);
+  PairOrder order = descended(paid, known, bound - all_ends, annealing, seed);
+  return cost_of(net, order) < cost ? order : known;
+}
+
+/// Hot enough to accept nearly all at first: precedence makes valleys that lie far apart.
+Annealing far_annealing(const PairNet& net, Time<> cost, Time<> bound, std::size_t kicks) {
+  const double nodes = static_cast<double>(net.nodes);
+  return {kicks, cost * (8 / nodes), (cost - bound) * (0.3 / nodes)};
+}
+
+/// Warm enough to rearrange what is dearer than the prices say: slow where arcs differ much and bind little.
+Annealing near_annealing(const PairNet& net, Time<> cost, Time<> bound, std::size_t kicks) {
+  const double nodes = static_cast<double>(net.nodes);
+  return {kicks, (cost - bound) * (1 / nodes), (cost - bound) * (0.1 / nodes)};
+}
+
+struct PricedSearch {
+  const PairNet& net;
+  std::vector<NodePrices> prices;
+  Time<> grain{};
+  PairResult result;
+};
+
+void raise_bound(PricedSearch& search, Time<> floor) {
+  search.result.bound = std::max(search.result.bound, up_to_grain(floor, search.grain));
+}
+
+/// Whether layers of that width drop nothing; takes the states looked at off `states`.
+bool layers_prove(PricedSearch& search, std::size_t width, std::size_t allowed, std::size_t& states) {
+  PairOrder& order = search.result.order;
+  const Time<> limit = limit_under(cost_of(search.net, order), search.grain);
+  PairNet net = search.net;
+  for (const NodePrices& prices : search.prices) net = without_dear_arcs(std::move(net), prices, limit);
+  const LayersResult layers = layered_order(net, search.prices, limit, width, allowed);
+  if (layers.order) order = *layers.order;
+  states -= std::min(states, layers.states);
+  if (layers.whole) search.result.bound = cost_of(search.net, order);
+  return layers.whole;
+}
+
+/// Layers of growing width until one drops nothing or the states are used up.
+void search_layers(PricedSearch& search, std::size_t& states) {
+  for (std::size_t width = narrowest; states > 0; width *= widening)
+    if (layers_prove(search, width, states, states)) return;
+}
+
+void descend_far(PricedSearch& search, std::size_t kicks, std::uint32_t seed) {
+  PairResult& result = search.result;
+  const NodePrices& prices = search.prices.front();
+  const Annealing annealing = far_annealing(search.net, cost_of(search.net, result.order), prices.together, kicks);
+  result.order = descended_by(search.net, prices, result.order, result.bound, annealing, seed);
+}
+
+void descend_near(PricedSearch& search, std::size_t kicks, std::uint32_t seed) {
+  PairResult& result = search.result;
+  const NodePrices& prices = search.prices.back();
+  const Annealing annealing = near_annealing(search.net, cost_of(search.net, result.order), prices.together, kicks);
+  result.order = descended_by(search.net, prices, result.order, result.bound, annealing, seed);
+}
+
 }  // namespace
 
 PairResult pair_search(const PairNet& net, const PairOrder& known, const SearchBudget& budget, std::uint32_t seed) {
-  PairResult result;
-  const NodePrices prices = assignment_prices(net);
-  result.bound = prices.together;
+  PricedSearch search{net, {assignment_prices(net)}, grain_of(net), {known, {}, false}};
+  PairResult& result = search.result;
+  const auto open = [&] { return result.bound < cost_of(net, result.order); };
+  raise_bound(search, search.prices.front().together);
   const std::size_t kicks = budget.moves / moves_of_kick / 2;
-  result.order = descended(net, known, result.bound, kicks, seed);
-  std::size_t states = budget.states;
-  for (std::size_t width = narrowest; states > 0; width *= widening) {
-    const Time<> cost = cost_of(net, result.order);
-    const LayersResult layers = layered_order(net, std::span(&prices, 1), cost, width, states);
-    if (layers.order) result.order = *layers.order;
-    states -= std::min(states, layers.states);
-    if (!layers.whole) continue;
-    result.proved = true;
-    result.bound = cost_of(net, result.order);
-    return result;
+  std::size_t states = budget.states * states_of_pairs / (net.words * net.words);
+  descend_far(search, std::min(kicks / 4, kicks_ahead_per_node * net.nodes), seed);
+  if (open()) {
+    const std::size_t rounds = std::clamp(work_of_trees / (net.nodes * net.nodes), fewest_trees, most_trees);
+    search.prices.push_back(tree_prices(net, search.prices.front(), cost_of(net, result.order), rounds));
+    raise_bound(search, search.prices.back().together);
   }
-  result.order = descended(net, result.order, result.bound, kicks, seed + 1);
-  result.proved = !(result.bound < cost_of(net, result.order));
+  // A small net may have few enough states to look at them all, by far the quickest proof.
+  if (open() && net.words == 1) layers_prove(search, SIZE_MAX, states - states / 4, states);
+  if (open()) descend_far(search, kicks, seed);
+  if (open()) search_layers(search, states);
+  if (open()) descend_near(search, kicks, seed + 1);
+  result.proved = !open();
   return result;
 }
 

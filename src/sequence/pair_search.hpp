@@ -13,8 +13,10 @@ struct PairResult {
   bool proved = false;
 };
 
-/// Descends from `known`, then builds layers of growing width until one drops nothing or the budget is used, then
-/// descends again. The budget's states are those looked at in all layers, its moves the arcs that descent may try.
+/// Descends a little from `known`, tries to prove a small net by all its states, then descends hot, builds layers of
+/// growing width, and descends warm from the best; ends as soon as the floor is reached. The budget's moves are the
+/// arcs that descents may try, its states those looked at in layers: more of a small net, fewer of a large one, for the
+/// same time. The same seed and budget give the same order.
 PairResult pair_search(const PairNet&, const PairOrder& known, const SearchBudget&, std::uint32_t seed = 1);
 
 /// The units as pairs, node 0 what is mounted at the start and node u + 1 unit u; nothing when what is mounted hangs on

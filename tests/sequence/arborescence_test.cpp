@@ -57,6 +57,33 @@ TEST_CASE("the arborescence is a tree and the least of all") {
   }
 }
 
+TEST_CASE("what is paid for arrivals makes up the cost, and no arc costs less than what it enters") {
+  std::mt19937 random(52);
+  for (int trial = 0; trial < 1000; ++trial) {
+    CAPTURE(trial);
+    Arcs arcs{2 + random() % 6, {}};
+    for (std::size_t arc = 0; arc < arcs.nodes * arcs.nodes; ++arc)
+      arcs.cost.push_back({static_cast<double>(random() % 9) - 2});
+    std::vector<PaidArrival> paid;
+    Time<> sum{};
+    const Arborescence found = cheapest_arborescence(arcs, &paid);
+    for (const PaidArrival& arrival : paid) {
+      sum = sum + arrival.price;
+      if (arrival.nodes.size() > 1) CHECK(Time<>{} < arrival.price);
+    }
+    CHECK(sum.si == found.cost.si);
+    for (std::size_t u = 0; u < arcs.nodes; ++u)
+      for (std::size_t v = 1; v < arcs.nodes; ++v) {
+        if (u == v) continue;
+        Time<> entered{};
+        for (const PaidArrival& arrival : paid)
+          if (std::ranges::count(arrival.nodes, v) > std::ranges::count(arrival.nodes, u))
+            entered = entered + arrival.price;
+        CHECK(entered <= arcs.cost[u * arcs.nodes + v]);
+      }
+  }
+}
+
 TEST_CASE("rings inside rings are opened") {
   // 1 and 2 are cheap from each other, 3 is cheap from 2 and the pair is cheap from 3; the root comes dear but for 3.
   const double infinite = std::numeric_limits<double>::infinity();

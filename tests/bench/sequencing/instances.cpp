@@ -46,6 +46,10 @@ PairProblem problem_of(const Instance& instance) {
 
 }  // namespace
 
+bool reads_pairs(const std::filesystem::path& file) {
+  return file.extension() == ".sop" || file.extension() == ".atsp";
+}
+
 Instance read_instance(const std::filesystem::path& file) {
   Instance instance;
   instance.name = file.stem().string();

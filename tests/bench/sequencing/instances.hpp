@@ -18,6 +18,8 @@ struct Instance {
   PairProblem problem;
 };
 
+/// Whether a file holds such a matrix, by its extension; files of other kinds are left to other readers.
+bool reads_pairs(const std::filesystem::path&);
 /// `.sop`: path from the first node to the last, -1 where the column's node comes before the row's; with a header
 /// (TSPLIB) or without (SOPLIB). `.atsp`: round trip. Throws std::runtime_error with the file's name.
 Instance read_instance(const std::filesystem::path&);
