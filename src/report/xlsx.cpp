@@ -50,6 +50,14 @@ void define_names(lxw_workbook* book, const Workbook& workbook) {
   }
 }
 
+// Columns are measured in digits of the workbook's first font. The library's own is missing on many systems, where its
+// stand-in is a third wider: pages would be cut that fit elsewhere.
+void measure_columns_in_page_font(lxw_workbook* book) {
+  lxw_format* first = STAILQ_FIRST(book->formats);
+  format_set_font_name(first, "Arial");
+  format_set_font_size(first, 10);
+}
+
 // The system's own answer to "may this be written?"; the library would only say that it failed.
 void require_writable(const std::string& path) {
   const int file = ::open(path.c_str(), O_WRONLY | O_CREAT | O_CLOEXEC, 0666);
@@ -109,6 +117,7 @@ void write_xlsx(const Workbook& workbook, const std::filesystem::path& path) {
   options.tmpdir = folder.data();
   BookPointer book(workbook_new_opt(path.c_str(), &options));
   if (book == nullptr) throw std::bad_alloc();
+  measure_columns_in_page_font(book.get());
   set_properties(book.get(), workbook);
   Looks looks{book.get(), {}, nullptr};
   for (const Sheet& sheet : workbook.sheets) {
