@@ -5,11 +5,14 @@
 
 namespace seambook {
 
-/// Whether each block begins a page, or only one that no longer fits on what is left of the page.
-enum class Blocks : std::uint8_t { fill_pages, each_its_page };
+/// A row with which a block begins; the block ends where the next one begins, the last one with the sheet.
+struct PageBlock {
+  std::uint32_t row = 0;
+  bool own_page = false;  // begins a page in any case, else only where it does not fit on what is left of one
+};
 
-/// Sets the page breaks. `blocks` are the rows with which blocks begin, ascending; the last one ends with the sheet.
-/// What stands above the first block shares its page. Call it last: it measures the rows.
-void break_pages(Sheet&, const std::vector<std::uint32_t>& blocks, bool letter_paper, Blocks);
+/// Sets the page breaks; `blocks` ascending. What stands above the first block shares its page. Call it last: it
+/// measures the rows.
+void break_pages(Sheet&, const std::vector<PageBlock>& blocks, bool letter_paper);
 
 }  // namespace seambook

@@ -90,7 +90,6 @@ void style_band(lxw_format* format) {
 /// A bar's cells stand close; what is written at its beginning runs over those behind it.
 void style_bar(lxw_format* format, std::uint32_t fill, std::uint32_t ink) {
   tint_cell(format, fill);
-  format_set_font_size(format, 8);
   format_set_font_color(format, ink);
   format_set_align(format, LXW_ALIGN_LEFT);
   format_set_top(format, LXW_BORDER_THIN);

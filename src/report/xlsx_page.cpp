@@ -76,8 +76,8 @@ void set_scale(lxw_worksheet* page, const Sheet& sheet, bool letter_paper) {
 }  // namespace
 
 int print_scale(const Sheet& sheet, bool letter_paper) {
-  constexpr double pixels_per_inch = 96, character = 7, padding = 5;  // pixels of a column's character and sides
-  constexpr double spare = 0.97;                                      // programs draw columns a little differently
+  constexpr double pixels_per_inch = 96, character = 7.5, padding = 6;  // pixels of a column's digit and sides
+  constexpr double spare = 0.97;                                        // programs draw digits a little differently
   double pixels = 0;
   for (const double width : sheet.column_widths) pixels += width > 0 ? width * character + padding : 0;
   const double room = paper_of(sheet, letter_paper).width - left_margin - right_margin;
