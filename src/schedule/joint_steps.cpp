@@ -58,6 +58,7 @@ void add_holds(const Joint& joint, std::vector<TaskStep>& steps) {
 
 bool goes_on(const TaskStep& step, const TaskStep& next) {
   if (step.stops) return false;
+  if (step.kind == StepKind::preheat) return true;  // it would be cold again
   const bool other_set_up =
       step.kind == StepKind::passes && (next.kind == StepKind::passes || next.kind == StepKind::gouge);
   if (other_set_up && step.group != next.group) return false;
@@ -74,9 +75,10 @@ std::string code_of(const TaskStep& step) {
       return "inspect";
     case StepKind::outside:
       return "outside";
+    case StepKind::gouge:
+      return "gouge-" + std::to_string(step.group + 1);
     case StepKind::preheat:
     case StepKind::passes:
-    case StepKind::gouge:
       return std::to_string(step.group + 1);
   }
   return {};

@@ -13,7 +13,9 @@ void keep_joint_out(WorkDraft& draft, const Withheld& withheld) {
     const TaskRef& ref = draft.work.refs[t];
     const bool meant = ref.job == withheld.job && ref.weldment == withheld.weldment &&
                        (!withheld.joint || ref.joint == withheld.joint);
-    if (meant && !draft.kept_out[t] && !draft.gone[t]) draft.kept_out[t] = withheld;
+    // That something must not be done says more than that it cannot.
+    const bool first = !draft.kept_out[t] || (withheld.gate && !draft.kept_out[t]->gate);
+    if (meant && first && !draft.gone[t]) draft.kept_out[t] = withheld;
   }
 }
 
@@ -80,7 +82,7 @@ void drop_kept_out(WorkDraft& draft) {
     if (draft.kept_out[t]) {
       const Withheld& why = *draft.kept_out[t];
       const auto same = [&](const Withheld& w) {
-        return w.job == why.job && w.weldment == why.weldment && w.joint == why.joint && w.why == why.why;
+        return w.job == why.job && w.weldment == why.weldment && w.joint == why.joint && (w.joint || w.why == why.why);
       };
       if (std::none_of(draft.work.withheld.begin(), draft.work.withheld.end(), same))
         draft.work.withheld.push_back(why);

@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "schedule/exact_plan.hpp"
+#include "schedule/fixed_stations.hpp"
 #include "schedule/floors.hpp"
 #include "schedule/improve_plan.hpp"
 #include "schedule/plan_reasons.hpp"
@@ -13,6 +14,9 @@
 
 namespace seambook {
 namespace {
+
+constexpr std::size_t most_exact_tasks = 16;
+constexpr int rounds = 3;
 
 struct Found {
   TaskList list;
@@ -36,17 +40,53 @@ Levels floor_of(const ShopProblem& problem, const ShopNet& net, const std::vecto
   return floor;
 }
 
-/// What is still open is sought by all lists where there are few, else by moving tasks about.
-void search(ShopNet& net, const PlanBudget& budget, Found& found) {
-  found.proved = found.levels <= found.floor;
-  if (found.proved) return;
-  const ExactPlan exact = best_plan(net, found.levels, found.floor, budget.states);
-  if (exact.list) keep_better(found, net, *exact.list);
-  found.proved = exact.proved;
-  if (found.proved) return;
-  const Improved better = improved_list(net, found.list, found.floor, {budget.moves, budget.seconds, 1});
+/// What is looked at, and what is known of it.
+struct Looked {
+  const ShopProblem& problem;
+  ShopNet& net;
+  const std::vector<bool>& possible;
+  const PlanBudget& budget;
+};
+
+/// Lists to begin from, by rules and from the stations by themselves.
+std::vector<TaskList> starts(const Looked& at, const std::vector<std::uint32_t>& by_station) {
+  std::vector<TaskList> lists;
+  if (!at.problem.earlier.empty()) lists.push_back(list_as_before(at.net));
+  for (const Rule rule : {Rule::input_order, Rule::due_date, Rule::start, Rule::set_up})
+    lists.push_back(list_by(at.net, rule));
+  if (!by_station.empty()) lists.push_back(list_of(at.net, by_station));
+  TaskList by_order = list_with_stations(at.problem, stations_by_order(at.problem), at.possible, at.budget.stations);
+  if (!by_order.empty()) lists.push_back(std::move(by_order));
+  return lists;
+}
+
+/// Moves tasks about from a list with a share of the budget, then puts the stations that were chosen in order of least
+/// set-up, each by itself.
+void improve(const Looked& at, const TaskList& from, double share, std::uint32_t seed, Found& found) {
+  const auto moves =
+      static_cast<std::size_t>(share * static_cast<double>(at.budget.placements)) / at.problem.tasks.size();
+  const Improved better = improved_list(at.net, from, found.floor, {moves, share * at.budget.seconds, seed});
+  TaskList list = list_with_stations(at.problem, stations_of(at.problem, better.list), at.possible, at.budget.stations);
   if (better.levels < found.levels) found.list = better.list, found.levels = better.levels;
-  found.proved = found.levels <= found.floor;
+  if (!list.empty()) keep_better(found, at.net, std::move(list));
+}
+
+/// What is still open is sought by all lists where there are few, else by improving each start for half the budget, and
+/// then the best of all.
+void search(const Looked& at, const std::vector<TaskList>& lists, Found& found) {
+  const auto done = [&] { return found.proved = found.proved || found.levels <= found.floor; };
+  if (done()) return;
+  if (at.problem.tasks.size() <= most_exact_tasks) {
+    const ExactPlan exact = best_plan(at.net, found.levels, found.floor, at.budget.states);
+    if (exact.list) keep_better(found, at.net, *exact.list);
+    found.proved = exact.proved;
+  }
+  std::uint32_t seed = 0;
+  for (const TaskList& list : lists)
+    if (!done()) improve(at, list, 0.5 / static_cast<double>(lists.size()), ++seed, found);
+  for (int round = 0; round < rounds && !done(); ++round)
+    improve(at, TaskList(found.list), 0.5 / rounds, ++seed, found);
+  done();
 }
 
 std::vector<PlanLevel> judged(const Found& found, bool replanned) {
@@ -81,11 +121,10 @@ Plan plan(const ShopProblem& problem, const PlanBudget& budget) {
   const StationOrders by_station = station_orders(problem, possible, budget.stations);
   Found found;
   found.floor = floor_of(problem, net, possible, by_station.floor);
-  for (const Rule rule : {Rule::input_order, Rule::due_date, Rule::start, Rule::set_up})
-    keep_better(found, net, list_by(net, rule));
-  if (!problem.earlier.empty()) keep_better(found, net, list_as_before(net));
-  if (!by_station.order.empty()) keep_better(found, net, list_of(net, by_station.order));
-  if (!problem.tasks.empty()) search(net, budget, found);
+  const Looked at{problem, net, possible, budget};
+  const std::vector<TaskList> lists = starts(at, by_station.order);
+  for (const TaskList& list : lists) keep_better(found, net, list);
+  if (!problem.tasks.empty()) search(at, lists, found);
   Plan out = timed_plan(problem, found.list);
   out.judged = judged(found, !problem.earlier.empty());
   compare(net, by_station.order, out);

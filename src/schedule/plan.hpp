@@ -51,11 +51,12 @@ struct Plan {
   std::vector<OtherPlan> others;
 };
 
+/// Counted, not timed, so that the same input gives the same bytes.
 struct PlanBudget {
-  std::size_t moves = 60'000;    // of the improvement search
-  std::size_t states = 200'000;  // of the exact search
-  double seconds = 0;            // of processor time, in place of moves when not 0
-  SearchBudget stations;         // of the order at each station by itself
+  std::size_t placements = 60'000'000;        // of the improvement search: a move places every task anew, at most
+  std::size_t states = 60'000;                // of the exact search
+  double seconds = 0;                         // of processor time, in place of placements when not 0
+  SearchBudget stations = {100'000, 50'000};  // of the order at each station by itself
 };
 
 /// The best plan found: the levels in turn, the first first.

@@ -10,6 +10,8 @@
 namespace seambook {
 namespace {
 
+constexpr Seconds qualification_near = std::chrono::days(14);  // a later end puts nothing before other work
+
 /// The tasks of one station in turn, as positions in Plan::tasks.
 using Turn = std::vector<std::size_t>;
 
@@ -64,7 +66,7 @@ std::string urgency_words(const ShopProblem& problem, const Plan& plan, const Tu
     if (left.needs != mounted || left.order == task.order) continue;
     const ShopOrder &urgent = problem.orders[task.order], &calm = problem.orders[left.order];
     const Instant until = task.ways[now.way].last_finish;
-    if (until < left.ways[other.way].last_finish)
+    if (until < left.ways[other.way].last_finish && until < other.finish + qualification_near)
       return fmt::format("; before {}: the qualification ends {}", left.name, day_word(until - Seconds(1)));
     if (urgent.due < calm.due)
       return fmt::format("; before {}: {} is due {}", left.name, urgent.name, clock_word(urgent.due));

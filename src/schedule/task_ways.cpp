@@ -17,10 +17,13 @@ struct Lead {
   Instant last_finish = Instant::max();
 };
 
-/// Whether a weldment of its mass and size can be worked on at a station.
-bool fits(const Station& station, const Weldment& weldment) {
-  if (station.crane && weldment.mass.si.source != no_source && Mass<>{weldment.mass.si.value} > *station.crane)
-    return false;
+/// Whether a weldment of its mass and size can be worked on at a station: what can be turned by hand needs no crane.
+bool fits(const RateBook& book, const Station& station, const Weldment& weldment) {
+  const auto by_hand = book.handling.empty() ? std::nullopt : book.handling.front().up_to;
+  if (station.crane && weldment.mass.si.source != no_source) {
+    const Mass<> mass{weldment.mass.si.value};
+    if (mass > *station.crane && (!by_hand || mass > *by_hand)) return false;
+  }
   return !station.largest || !weldment.plan.largest || *weldment.plan.largest <= *station.largest;
 }
 
@@ -29,7 +32,8 @@ std::vector<std::size_t> stations_for(const RateBook& book, const Job& job, cons
   std::vector<std::size_t> stations;
   for (std::size_t s = 0; s < book.stations.size(); ++s)
     if (station_takes(book, book.stations[s], joint, process) &&
-        fits(book.stations[s], job.weldments[joint.weldment]) && (!laser || laser_lacks(book.stations[s]).empty()))
+        fits(book, book.stations[s], job.weldments[joint.weldment]) &&
+        (!laser || laser_lacks(book.stations[s]).empty()))
       stations.push_back(s);
   return stations;
 }

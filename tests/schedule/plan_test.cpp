@@ -57,7 +57,7 @@ TEST_CASE("without the exact search the plan breaks no rule and its bounds stay 
   for (int shops = 0; shops < 300; ++shops) {
     const ShopProblem problem = random_plan_problem(random, {4, 1 + random() % 2, random() % 3, random() % 3});
     PlanBudget budget;
-    budget.states = 1, budget.moves = 300;
+    budget.states = 1, budget.placements = 1200;
     const Plan found = plan(problem, budget);
     const Levels best = *EveryPlan(problem).best;
     INFO("shop ", shops, ": ", words(found.levels), " against ", words(best), "\n");
@@ -72,7 +72,7 @@ TEST_CASE("no plan of a random shop breaks a rule, and its levels are those of i
     const ShopProblem problem =
         random_plan_problem(random, {1 + random() % 9, 1 + random() % 3, random() % 4, random() % 6});
     PlanBudget budget;
-    budget.states = 200, budget.moves = 200, budget.stations = {500, 500};
+    budget.states = 200, budget.placements = 1000, budget.stations = {500, 500};
     const Plan found = plan(problem, budget);
     INFO("shop ", shops, ": ", words(plan_violations(problem, found)));
     REQUIRE(plan_violations(problem, found).empty());
