@@ -5,6 +5,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 #include "basics/diagnostics.hpp"
 #include "basics/utf8.hpp"
@@ -18,7 +19,7 @@ constexpr std::array<const char*, 6> verb_helps = {
     "times, materials and cost by weldment and kind",
     "where each figure of a job comes from",
     "write a quote workbook for each job",
-    "put the work of all jobs in order by set-ups, station by station",
+    "plan the work of all jobs: who does what, where and when, least late and with least set-up",
     "each family of seams by every process that suits, and whether the rate book's investment pays",
 };
 constexpr const char* examples = R"(
@@ -28,7 +29,9 @@ Examples:
   seambook explain jobs/bracket.yaml bracket/1
   seambook quote jobs/bracket.yaml --date 2026-05-18 --out quotes
   seambook quote jobs/bracket.yaml --against last-week.json
-  seambook plan jobs/*.yaml --json
+  seambook plan jobs/*.yaml --date 2026-05-11
+  seambook plan jobs/*.yaml --day today.yaml --from monday.json --now 2026-05-12T09:00
+  seambook plan jobs/*.yaml --verify monday.json
   seambook compare jobs/wash-down-cabinet.yaml
   seambook estimate - < bracket.yaml
 
@@ -40,11 +43,28 @@ Exit codes: 0 done, 1 a job has faults (good jobs are done all the same), 2 wron
 /// What CLI11 fills in; options are converted from text here, not by it.
 struct RawArguments {
   std::vector<std::string> jobs;
-  std::string explained, joint, rates, out = "out", date, against;
+  std::string explained, joint, rates, out = "out", date, against, day, from, verify, order, now;
+  double seconds = 0;
   bool force = false, json = false, quiet = false, verbose = false, strict = false, customer_only = false;
 };
 
 bool writes_files(Verb verb) { return verb == Verb::quote || verb == Verb::plan || verb == Verb::compare; }
+
+void add_plan_options(CLI::App& sub, RawArguments& raw) {
+  sub.add_option("--day", raw.day, "what the day brought: absent, down, arrived, started, done ... (YAML or CSV)")
+      ->type_name("FILE");
+  sub.add_option("--now", raw.now, "nothing begins before; the start of the date when left out")
+      ->type_name("YYYY-MM-DDTHH:MM");
+  sub.add_option("--from", raw.from, "previous 'plan --json': keep what has begun, move as little as needed")
+      ->type_name("FILE");
+  sub.add_option("--verify", raw.verify, "a 'plan --json' to check: every rule that it breaks; writes nothing")
+      ->type_name("FILE");
+  sub.add_option("--order", raw.order, "somebody's own order, a CSV with a column 'operation': timed and compared")
+      ->type_name("FILE");
+  sub.add_option("--seconds", raw.seconds, "of processor time for the search, in place of counted moves")
+      ->type_name("N")
+      ->check(CLI::Range(0.1, 3600.0));
+}
 
 CLI::App& add_verb(CLI::App& app, Verb verb, RawArguments& raw) {
   const auto index = static_cast<std::size_t>(verb);
@@ -67,6 +87,7 @@ CLI::App& add_verb(CLI::App& app, Verb verb, RawArguments& raw) {
         ->type_name("FILE");
   if (verb == Verb::quote)
     sub.add_flag("--customer-only", raw.customer_only, "the customer's page alone, plain numbers, to send away");
+  if (verb == Verb::plan) add_plan_options(sub, raw);
   sub.add_option("--date", raw.date, "date of the result; today when left out")->type_name("YYYY-MM-DD");
   if (verb != Verb::explain) sub.add_flag("--json", raw.json, "the result as JSON on standard output");
   sub.add_flag("--strict", raw.strict, "a job with warnings counts as faulty and is not done");
@@ -111,6 +132,30 @@ CommandLine refuse_extra(CLI::App& sub, const std::string& extra) {
       with_suggestion(fmt::format("'{}' has no option '{}'", sub.get_name(), shown_word(name)), name, known));
 }
 
+/// The options of plan; gives the complaint, or nothing.
+std::string take_plan_values(const RawArguments& raw, const CLI::App& sub, Arguments& out) {
+  const std::tuple<const char*, const std::string&, std::optional<std::string>&> files[] = {
+      {"--day", raw.day, out.day},
+      {"--from", raw.from, out.from},
+      {"--verify", raw.verify, out.verify},
+      {"--order", raw.order, out.order}};
+  int from_input = static_cast<int>(std::count(out.jobs.begin(), out.jobs.end(), "-"));
+  for (const auto& [name, given, taken] : files) {
+    if (sub.count(name) == 0) continue;
+    if (given.empty()) return fmt::format("{} is empty; name a file", name);
+    if (given == "-" && ++from_input > 1) return "standard input can be read once only";
+    taken = given;
+  }
+  if (out.verify && (out.from || out.order)) return "--verify only checks: leave out --from and --order";
+  if (sub.count("--now") > 0) {
+    const DayRead read = read_day(raw.now);
+    if (!read.date) return fmt::format("--now: {}; {}", shown_word(read.problem), read.hint);
+    out.now = Moment{*read.date, read.at.value_or(std::chrono::minutes(0))};
+  }
+  if (sub.count("--seconds") > 0) out.seconds = raw.seconds;
+  return {};
+}
+
 /// Checks what the words mean; gives the complaint, or nothing.
 std::string take_values(const RawArguments& raw, const CLI::App& sub, Arguments& out) {
   out.jobs = out.verb == Verb::explain ? std::vector{raw.explained} : raw.jobs;
@@ -129,6 +174,8 @@ std::string take_values(const RawArguments& raw, const CLI::App& sub, Arguments&
       return "standard input can be read once only";
     out.against = raw.against;
   }
+  if (std::string wrong = out.verb == Verb::plan ? take_plan_values(raw, sub, out) : std::string(); !wrong.empty())
+    return wrong;
   if (sub.count("--date") > 0) {
     const DateRead read = read_date(raw.date);
     if (!read.date) return fmt::format("--date: {}; {}", shown_word(read.problem), read.hint);

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "text/unit_words.hpp"
+#include "text/clock_words.hpp"
 
 namespace seambook {
 
@@ -29,6 +29,12 @@ struct Arguments {
   std::optional<std::string> rates;    // folder
   std::string out = "out";             // folder
   std::optional<std::string> against;  // quote: the JSON of a previous one
+  std::optional<std::string> day;      // plan: the day file
+  std::optional<std::string> from;     // plan: the JSON of the plan to stay close to
+  std::optional<std::string> verify;   // plan: the JSON of a plan to check
+  std::optional<std::string> order;    // plan: somebody's own order of work, CSV
+  std::optional<Moment> now;           // plan: nothing begins before; nothing: the date's first shift
+  double seconds = 0;                  // plan: of processor time for the search; 0: counted moves
   std::optional<Date> date;            // nothing: today
   bool force = false, json = false, quiet = false, verbose = false;
   bool strict = false;         // warnings are faults

@@ -133,6 +133,14 @@ void for_each_job(const Arguments& arguments, Batch& batch, const std::function<
   }
 }
 
+std::optional<std::uint32_t> register_file(Batch& batch, const std::string& path) {
+  FileText read = read_file(path);
+  const std::uint32_t file = batch.diagnostics.add_file(shown_name(path), std::move(read.text));
+  if (read.refusal.empty()) return file;
+  batch.diagnostics.error({file, 0, 0}, read.refusal);
+  return std::nullopt;
+}
+
 bool strict_enough(const Arguments& arguments, Batch& batch, const std::string& what) {
   if (!arguments.strict) return true;
   const auto warnings = std::count_if(batch.diagnostics.list.begin(), batch.diagnostics.list.end(), [](const auto& d) {

@@ -36,6 +36,8 @@ struct PricedJob {
 
 /// Reads and estimates each job and hands it on; trouble with one is noted and the next one taken.
 void for_each_job(const Arguments&, Batch&, const std::function<void(const EstimatedJob&)>& use);
+/// Registers a file beside the jobs; nothing, and an error, when it is none that is read.
+std::optional<std::uint32_t> register_file(Batch&, const std::string& path);
 /// False, with an error that says so, when there are warnings not yet shown and the arguments ask for none.
 bool strict_enough(const Arguments&, Batch&, const std::string& what);
 /// Sequences the job by itself and prices it. Nothing when it cannot be made at the stations or what was found of its

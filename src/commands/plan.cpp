@@ -6,11 +6,14 @@
 
 #include "basics/hash.hpp"
 #include "commands/output.hpp"
-#include "commands/pipeline.hpp"
+#include "commands/plan_inputs.hpp"
 #include "commands/reported.hpp"
 #include "commands/workbook_file.hpp"
-#include "report/plan_book.hpp"
-#include "report/plan_text.hpp"
+#include "report/checked_plan.hpp"
+#include "report/shop_book.hpp"
+#include "report/shop_json.hpp"
+#include "report/shop_text.hpp"
+#include "schedule/instants.hpp"
 
 namespace seambook {
 namespace {
@@ -39,30 +42,91 @@ bool joins(Batch& batch, const PlanJobs& plan, const EstimatedJob& done) {
   return false;
 }
 
-/// False when there is no plan to show; that has been said.
-bool write_plan(const Arguments& arguments, Batch& batch, const PlanJobs& plan) {
-  const ShopRates& rates = batch.rates[*plan.rates];
-  const Date date = date_of(arguments);
-  const auto work = sequence_jobs(*rates.book, plan.jobs, batch.diagnostics);
-  if (!work || !strict_enough(arguments, batch, "the plan")) return false;
-  const auto path = std::filesystem::path(arguments.out) / fmt::format("plan-{}.xlsx", iso(date));
-  if (!write_workbook(arguments, batch, plan_workbook(*rates.book, plan.jobs, plan.estimates, *work, date), path))
-    return false;
-  const PlannedWork planned{*rates.book, plan.jobs, plan.estimates, *work};
+/// Tells what is wrong with a plan or an order that somebody made; true when nothing is.
+bool nothing_wrong(Batch& batch, const std::vector<std::string>& wrong, const std::string& where) {
+  for (const std::string& line : wrong) batch.diagnostics.error({}, where + ": " + line);
+  return wrong.empty();
+}
+
+/// Checks a given plan and says how good it is. False when it breaks a rule.
+bool verify(const Arguments& arguments, Batch& batch, const ShopWork& work, const PastPlan& past) {
+  std::vector<std::string> wrong;
+  const Plan plan = plan_of_steps(work, past, wrong);
+  for (std::string& line : plan_violations(work.problem, plan)) wrong.push_back(std::move(line));
+  for (const UnplacedTask& left : plan.unplaced)
+    wrong.push_back(work.problem.tasks[left.task].name + " is not in the plan");
+  const bool good = nothing_wrong(batch, wrong, *arguments.verify);
+  tell(arguments, batch);
+  if (arguments.json) {
+    write_result(json_document({{"verified", good ? "true" : "false"}, {"levels", checked_json(plan.levels)}},
+                               batch.diagnostics, batch.told));
+  } else {
+    write_result(checked_text(plan.levels, wrong.size()));
+  }
+  return good;
+}
+
+/// Times somebody's own order beside the plan; false when it is no order of this work.
+bool compare_order(const Arguments& arguments, Batch& batch, const ShopWork& work, const std::vector<Word>& order,
+                   Plan& plan) {
+  std::vector<std::string> names, wrong;
+  names.reserve(order.size());
+  for (const Word& word : order) names.push_back(word.text);
+  const auto list = list_of_names(work.problem, names, wrong);
+  if (!nothing_wrong(batch, wrong, *arguments.order)) return false;
+  plan.others.push_back({"order of " + *arguments.order, timed_plan(work.problem, *list).levels});
+  return true;
+}
+
+void write_plan_result(const Arguments& arguments, Batch& batch, const PlanJobs& jobs, const PlannedShop& shop,
+                       const std::string& path) {
   if (!arguments.json) {
-    write_result(plan_text(planned) + "\n" + printable_text(path.string()) + "\n");
+    write_result(plan_text(shop) + moved_text(shop) + "\n" + printable_text(path) + "\n");
+    return;
+  }
+  const ShopRates& rates = batch.rates[*jobs.rates];
+  tell(arguments, batch);
+  std::vector<JsonMember> members = {{"date", json_string(iso(shop.date))},
+                                     {"rates", json_string(rates.shown)},
+                                     {"rates_hash", json_string(rates.hash)},
+                                     {"workbook", json_string(path)},
+                                     {"jobs", json_list(jobs.json)}};
+  for (JsonMember& member : plan_members(shop)) members.push_back(std::move(member));
+  members.push_back({"moved", moved_json(shop)});
+  members.push_back({"input_hash", json_string(hex(jobs.hash))});
+  write_result(json_document(members, batch.diagnostics, batch.told));
+}
+
+/// False when there is no result to show; that has been said.
+bool run(const Arguments& arguments, Batch& batch, const PlanJobs& jobs) {
+  const RateBook& book = *batch.rates[*jobs.rates].book;
+  auto inputs = plan_inputs(arguments, batch, book, jobs.jobs);
+  if (!inputs) return false;
+  const Instant start = plan_start(arguments);
+  if (inputs->from) {
+    if (!inputs->day) inputs->day.emplace();
+    as_planned(*inputs->from, start, book, *inputs->day);
+  }
+  const WorkToPlan asked{book, jobs.jobs, jobs.estimates, inputs->day ? &*inputs->day : nullptr, start};
+  auto work = shop_work(asked, batch.diagnostics);
+  if (!work) return false;
+  if (inputs->verify) {
+    verify(arguments, batch, *work, *inputs->verify);
     return true;
   }
-  tell(arguments, batch);
-  write_result(json_document({{"date", json_string(iso(date))},
-                              {"rates", json_string(rates.shown)},
-                              {"rates_hash", json_string(rates.hash)},
-                              {"workbook", json_string(path.string())},
-                              {"jobs", json_list(plan.json)},
-                              {"stations", stations_json(planned)},
-                              {"levels", levels_json(planned)},
-                              {"input_hash", json_string(hex(plan.hash))}},
-                             batch.diagnostics, batch.told));
+  if (!strict_enough(arguments, batch, "the plan")) return false;
+  if (inputs->from) work->problem.earlier = earlier_places(*work, *inputs->from);
+  PlanBudget budget;
+  budget.seconds = arguments.seconds;
+  Plan plan = seambook::plan(work->problem, budget);
+  if (inputs->order && !compare_order(arguments, batch, *work, *inputs->order, plan)) return false;
+  budget.placements /= 4;  // for each remedy
+  const std::vector<Remedy> remedy = remedies(asked, plan, budget);
+  const std::vector<Moved> moved = moved_tasks(*work, plan);
+  const PlannedShop shop{book, jobs.jobs, jobs.estimates, *work, plan, date_of(start), remedy, moved};
+  const auto path = std::filesystem::path(arguments.out) / fmt::format("plan-{}.xlsx", iso(shop.date));
+  if (!write_workbook(arguments, batch, plan_workbook(shop), path)) return false;
+  write_plan_result(arguments, batch, jobs, shop, path.string());
   return true;
 }
 
@@ -79,10 +143,10 @@ int run_plan(const Arguments& arguments) {
     plan.estimates.push_back(done.estimate);
     plan.hash.add(done.input_hash);
   });
-  bool written = false;
-  if (!plan.jobs.empty()) guarded(batch, [&] { written = write_plan(arguments, batch, plan); });
+  bool shown = false;
+  if (!plan.jobs.empty()) guarded(batch, [&] { shown = run(arguments, batch, plan); });
   tell(arguments, batch);
-  if (arguments.json && !written)
+  if (arguments.json && !shown)
     write_result(json_document({{"jobs", json_list(plan.json)}, {"stations", "[]"}}, batch.diagnostics, batch.told));
   return batch.code;
 }

@@ -18,15 +18,6 @@
 namespace seambook {
 namespace {
 
-/// Registers the file of previous quotes; nothing, and an error, when it is none that is read.
-std::optional<std::uint32_t> past_file(Batch& batch, const std::string& path) {
-  FileText read = read_file(path);
-  const std::uint32_t file = batch.diagnostics.add_file(shown_name(path), std::move(read.text));
-  if (read.refusal.empty()) return file;
-  batch.diagnostics.error({file, 0, 0}, read.refusal);
-  return std::nullopt;
-}
-
 /// The job's previous quote; nothing, and an error, when the file holds none or one in another currency.
 std::optional<PastQuote> past_quote(Batch& batch, std::uint32_t file, const EstimatedJob& done) {
   auto past = read_past_quote(file, done.job.name, batch.diagnostics);
@@ -56,7 +47,7 @@ int run_quote(const Arguments& arguments) {
     const RateBook& book = *batch.rates[done.rates].book;
     std::optional<Changes> changes;
     if (arguments.against) {
-      if (!file) file = past_file(batch, *arguments.against);
+      if (!file) file = register_file(batch, *arguments.against);
       const auto past = file ? past_quote(batch, *file, done) : std::nullopt;
       if (!past) return;
       changes = find_changes(*past, {done.inputs, book, done.job, priced->quote}, SEAMBOOK_VERSION);

@@ -4,16 +4,10 @@
 
 #include <span>
 
-#include "schedule/shop_work.hpp"
+#include "schedule/past_plan.hpp"
+#include "schedule/remedies.hpp"
 
 namespace seambook {
-
-/// What would help where more is asked than the shop has hours: `Sat 16 May, 6 h overtime at ST-1`.
-struct Remedy {
-  std::string what;
-  std::int64_t late_before = 0, late_after = 0;  // seconds, all orders together
-  std::optional<Money<>> price;
-};
 
 struct PlannedShop {
   const RateBook& book;
@@ -23,6 +17,7 @@ struct PlannedShop {
   const Plan& plan;
   Date date{};
   std::span<const Remedy> remedies{};
+  std::span<const Moved> moved{};  // against the plan that this one follows
   Time<> traveller_from{3600};  // a weldment with less planned labour has no traveller
 };
 

@@ -45,7 +45,7 @@ std::vector<Remedy> remedies(const WorkToPlan& asked, const Plan& plan_now, cons
     if (!work || !plain) continue;
     const Plan then = plan(work->problem, budget);
     if (std::tuple(then.levels.unplaced, then.levels.late) >= std::tuple(before.unplaced, before.late)) continue;
-    Remedy remedy{what, before, then.levels, std::nullopt};
+    Remedy remedy{what, before.late, then.levels.late, before.unplaced, then.levels.unplaced, std::nullopt};
     if (overtime) remedy.price = premium_for(changed, *work, *plain, then);
     out.push_back(std::move(remedy));
   }

@@ -5,10 +5,12 @@
 
 namespace seambook {
 
+/// What would help: `overtime after every shift that allows it`.
 struct Remedy {
   std::string what;
-  Levels before, after;
-  std::optional<Money<>> price;  // of the overtime premium; absent: not known
+  std::int64_t late_before = 0, late_after = 0;      // weighted seconds, all orders together
+  std::int64_t undone_before = 0, undone_after = 0;  // tasks that cannot be done
+  std::optional<Money<>> price;                      // of the overtime premium; absent: not known
 };
 
 /// Those that make less late, or more possible; none where nothing is late. The budget is for each.

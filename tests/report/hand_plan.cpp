@@ -182,7 +182,7 @@ HandPlan hand_plan() {
       {1, 0, std::nullopt, false, "panels for the second lot arrive on Thursday", "ask the supplier"}};
   place_all(hand);
   judge(hand);
-  hand.remedies = {{"Sat 16 May, 6 h overtime at ST-1", hand.plan.levels.late, 0, Money<>{412.5}}};
+  hand.remedies = {{"Sat 16 May, 6 h overtime at ST-1", hand.plan.levels.late, 0, 0, 0, Money<>{412.5}}};
   return hand;
 }
 
