@@ -13,8 +13,8 @@ namespace {
 // where many set-ups are alike, no arc to another set-up would be considered.
 constexpr std::size_t most_kept = 48;
 constexpr double weight_kept = 12, weight_of_tie = 0.3;
-constexpr std::size_t kick_sizes =
-    4;  // runs of at most 2, 4, 8, 16 nodes: small kicks suit some nets, large ones others
+// Runs of at most 2, 4, 8 or 16 nodes, by chance: small kicks suit some nets, large ones others.
+constexpr std::size_t kick_sizes = 4;
 constexpr double gain_that_counts = 1e-9;  // of the dearest arc: below, it is rounding
 
 /// Runs [from + 1, middle] and [middle + 1, to] change places.
@@ -201,6 +201,11 @@ PairWalk begin(const PairNet& net, const PairOrder& order, std::uint32_t seed) {
   return walk;
 }
 
+Time<> heat_at(const Annealing& annealing, double done) {
+  if (!(Time<>{} < annealing.cold)) return annealing.hot * (1 - done);
+  return annealing.hot * std::pow(annealing.cold.si / annealing.hot.si, done);
+}
+
 }  // namespace
 
 PairOrder descended(const PairNet& net, const PairOrder& order, Time<> floor, const Annealing& annealing,
@@ -209,14 +214,13 @@ PairOrder descended(const PairNet& net, const PairOrder& order, Time<> floor, co
   PairWalk walk = begin(net, order, seed);
   descend(walk);
   KeptOrder at{walk.order, walk.position, walk.total}, best = at;
-  const double share = Time<>{} < annealing.cold ? std::log(annealing.cold.si / annealing.hot.si) : 0;
   for (std::size_t k = 0; k < annealing.kicks && floor < best.total; ++k) {
     kick(walk);
     if (pick(walk, 2) == 0) kick(walk);
     descend(walk);
     const double done = static_cast<double>(k) / static_cast<double>(annealing.kicks);
     const double chance = (static_cast<double>(walk.random()) + 1) / (static_cast<double>(std::mt19937::max()) + 2);
-    const Time<> limit = annealing.hot * (std::exp(share * done) * -std::log(chance));
+    const Time<> limit = heat_at(annealing, done) * -std::log(chance);
     if (walk.total - at.total <= limit) {
       at = {walk.order, walk.position, walk.total};
       if (at.total < best.total) best = at;

@@ -13,7 +13,8 @@ namespace seambook {
 PairOrder cheapest_next(const PairNet&);
 
 /// How often runs are exchanged at random, and up to about how much more an order may cost to be kept for a while: at
-/// first and at last. The limit falls by the same share with every kick.
+/// first and at last. The limit falls by the same share with every kick; where nothing is kept at last, by the same
+/// time.
 struct Annealing {
   std::size_t kicks = 0;
   Time<> hot{}, cold{};

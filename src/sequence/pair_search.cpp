@@ -10,6 +10,7 @@ namespace {
 
 constexpr std::size_t moves_of_kick = 10;         // what a kick and its descent try, about
 constexpr std::size_t kicks_ahead_per_node = 50;  // a good order lets layers drop more
+constexpr std::size_t share_of_far = 3;           // one in so many: the warm search gains by being slow
 constexpr std::size_t narrowest = 64, widening = 8;
 constexpr std::size_t states_of_pairs = 8;  // of a small net: looked at in the time of one of what is mounted
 constexpr std::size_t work_of_trees = 4'000'000, fewest_trees = 20, most_trees = 200;
@@ -42,7 +43,7 @@ Annealing far_annealing(const PairNet& net, Time<> cost, Time<> bound, std::size
 /// Warm enough to rearrange what is dearer than the prices say: slow where arcs differ much and bind little.
 Annealing near_annealing(const PairNet& net, Time<> cost, Time<> bound, std::size_t kicks) {
   const double nodes = static_cast<double>(net.nodes);
-  return {kicks, (cost - bound) * (1 / nodes), (cost - bound) * (0.1 / nodes)};
+  return {kicks, (cost - bound) * (0.7 / nodes), {}};
 }
 
 struct PricedSearch {
@@ -96,9 +97,9 @@ PairResult pair_search(const PairNet& net, const PairOrder& known, const SearchB
   PairResult& result = search.result;
   const auto open = [&] { return result.bound < cost_of(net, result.order); };
   raise_bound(search, search.prices.front().together);
-  const std::size_t kicks = budget.moves / moves_of_kick / 2;
+  const std::size_t kicks = budget.moves / moves_of_kick, near_kicks = kicks / share_of_far * (share_of_far - 1);
   std::size_t states = budget.states * states_of_pairs / (net.words * net.words);
-  descend_far(search, std::min(kicks / 4, kicks_ahead_per_node * net.nodes), seed);
+  descend_far(search, std::min(kicks / 8, kicks_ahead_per_node * net.nodes), seed);
   if (open()) {
     const std::size_t rounds = std::clamp(work_of_trees / (net.nodes * net.nodes), fewest_trees, most_trees);
     search.prices.push_back(tree_prices(net, search.prices.front(), cost_of(net, result.order), rounds));
@@ -106,9 +107,9 @@ PairResult pair_search(const PairNet& net, const PairOrder& known, const SearchB
   }
   // A small net may have few enough states to look at them all, by far the quickest proof.
   if (open() && net.words == 1) layers_prove(search, SIZE_MAX, states - states / 4, states);
-  if (open()) descend_far(search, kicks, seed);
+  if (open()) descend_far(search, kicks / share_of_far, seed);
   if (open()) search_layers(search, states);
-  if (open()) descend_near(search, kicks, seed + 1);
+  if (open()) descend_near(search, near_kicks, seed + 1);
   result.proved = !open();
   return result;
 }

@@ -39,7 +39,7 @@ SearchBudget scaled(const SearchBudget& budget, double by) {
 /// Again with another seed and more budget, going on from the best order, until proved or out of time. The last round
 /// is given what is about left.
 Outcome solve(const Instance& instance, double seconds, std::uint32_t seed) {
-  constexpr double most_growth = 3, least_worth = 0.2;
+  constexpr double most_growth = 8, least_worth = 0.2;
   const double began = processor_seconds();
   const PairNet net = pair_net(instance.problem);
   Outcome best{{cheapest_next(net), {}, false}, 0, 0};
