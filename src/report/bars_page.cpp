@@ -245,6 +245,9 @@ Sheet bars_page(const PlannedShop& shop, const std::vector<PlanShift>& shifts, c
   std::vector<PageBlock> blocks;
   blocks.reserve(shifts.size());
   for (std::size_t s = 0; s < shifts.size(); ++s) {
+    const bool works =
+        std::any_of(lists.begin(), lists.end(), [&](const DispatchList& list) { return list.shift == s; });
+    if (!works) continue;
     blocks.push_back({page.row, false});
     put_shift(page, shifts[s], s, lists);
   }

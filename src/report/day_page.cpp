@@ -4,6 +4,7 @@
 
 #include "report/day_parts.hpp"
 #include "report/page_parts.hpp"
+#include "schedule/instants.hpp"
 
 namespace seambook {
 
@@ -18,7 +19,7 @@ ShiftWork shift_work(const PlannedShop& shop) {
 Sheet day_page(const PlannedShop& shop, const ShiftWork& work) {
   Sheet sheet;
   sheet.name = "Day";
-  const std::string day = work.shifts.empty() ? iso(shop.date) : work.shifts.front().name;
+  const std::string day = work.shifts.empty() ? iso(shop.date) : day_word(work.shifts.front().span.from);
   put(sheet, 0, 0, fmt::format("{}: {}", shop.book.shop, day), Look::title);
   put_across(sheet, 1, 0, last_day_column,
              "Read first. Times are planned by the clock of the shop; the station lists have every row, with reasons.",

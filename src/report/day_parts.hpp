@@ -12,6 +12,8 @@ struct DayPage {
   std::uint32_t row;
 };
 inline constexpr std::uint16_t last_day_column = 6;
+/// Whether a shift of the plan begins on the plan's first day.
+bool on_first_day(const DayPage&, std::size_t shift);
 
 void put_day_heading(DayPage&, std::initializer_list<const char*> words);
 /// A row that says that a part is empty.

@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::size_t rows_a_welder = 4;
 
-/// A row of a list of the first shift.
+/// A row of a list of the first day.
 struct NextRow {
   std::size_t station = 0;
   const DispatchRow* row = nullptr;
@@ -23,7 +23,7 @@ struct NextRow {
 std::vector<NextRow> first_rows(const DayPage& page) {
   std::vector<NextRow> rows;
   for (const DispatchList& list : page.work.lists) {
-    if (list.shift != 0) continue;
+    if (!on_first_day(page, list.shift)) continue;
     for (const DispatchRow& row : list.rows) rows.push_back({list.station, &row});
   }
   std::stable_sort(rows.begin(), rows.end(), [](const NextRow& a, const NextRow& b) {
@@ -56,6 +56,10 @@ void put_next_row(DayPage& page, const NextRow& next, const std::string& stamp) 
 
 }  // namespace
 
+bool on_first_day(const DayPage& page, std::size_t shift) {
+  return date_of(page.work.shifts[shift].span.from) == date_of(page.work.shifts.front().span.from);
+}
+
 void put_begun(DayPage& page) {
   if (page.shop.work.begun.empty()) return;
   put_day_heading(page, {"still under way", "station", "until", "welder"});
@@ -85,7 +89,7 @@ void put_welders(DayPage& page) {
     if (shown == 0) idle.push_back(stamp);
     if (more > 0) put_nothing(page, fmt::format("{} has {} more on the lists", stamp, more).c_str());
   }
-  if (!idle.empty()) put_nothing(page, ("no work in this shift: " + joined(idle, ", ")).c_str());
+  if (!idle.empty()) put_nothing(page, ("no work today: " + joined(idle, ", ")).c_str());
 }
 
 void put_stops(DayPage& page) {
@@ -102,7 +106,7 @@ void put_stops(DayPage& page) {
       put(page.sheet, page.row, 2, page.shop.work.problem.stations[next.station].name);
       put_across(page.sheet, page.row++, 3, last_day_column, words, Look::wrapped);
     }
-  if (page.row == first) put_nothing(page, "no hold or witness point in this shift");
+  if (page.row == first) put_nothing(page, "no hold or witness point today");
 }
 
 void put_away(DayPage& page) {
@@ -120,12 +124,12 @@ void put_away(DayPage& page) {
 }
 
 void put_to_fetch(DayPage& page) {
-  put_day_heading(page, {"to fetch to", "what, for this shift"});
+  put_day_heading(page, {"to fetch to", "what, for today"});
   const std::uint32_t first = page.row;
   for (std::size_t station = 0; station < page.shop.work.problem.stations.size(); ++station) {
     std::vector<std::string> words;
     for (const Fetched& of : page.work.fetched)
-      if (of.shift == 0 && of.station == station) words.push_back(fetched_words(page.shop, of));
+      if (on_first_day(page, of.shift) && of.station == station) words.push_back(fetched_words(page.shop, of));
     if (words.empty()) continue;
     put(page.sheet, page.row, 0, page.shop.work.problem.stations[station].name);
     put_across(page.sheet, page.row++, 1, last_day_column, joined(words, "; "), Look::wrapped);
