@@ -179,7 +179,7 @@ Sheet doubt_page(const RateBook& book, const Doubt& doubt) {
     if (!doubt.bars.empty()) put_histogram(book, doubt, sheet, row + 1, chart_row);
   }
   sheet.column_widths = {44, 11, 11, 11, 11, 12, 12, 11, 11, 11, 16};
-  sheet.landscape = true;
+  sheet.landscape = true, sheet.one_page = true;
   return sheet;
 }
 

@@ -187,7 +187,7 @@ Sheet overview_page(const RateBook& book, const Job& job, const Estimate& estima
   put_chart(sheet, rows.heading);
   sheet.column_widths = {42, 15, 15, 15, 15, 12, 14, 12};
   sheet.frozen_rows = 3;
-  sheet.landscape = true;
+  sheet.landscape = true, sheet.one_page = true;
   return sheet;
 }
 

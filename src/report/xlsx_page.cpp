@@ -68,7 +68,7 @@ void set_scale(lxw_worksheet* page, const Sheet& sheet, bool letter_paper) {
     return;
   }
   const bool two = sheet.repeat_columns > 0 && too_wide_for_one(sheet);
-  worksheet_fit_to_pages(page, two ? 2 : 1, 0);
+  worksheet_fit_to_pages(page, two ? 2 : 1, sheet.one_page ? 1 : 0);
   if (two) worksheet_print_across(page);
   if (two) must(worksheet_repeat_columns(page, 0, static_cast<lxw_col_t>(sheet.repeat_columns - 1)));
 }

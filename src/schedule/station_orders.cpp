@@ -80,6 +80,19 @@ double shared_floor(const AtStation& at) {
   return walks_to_come(attribute_walks(all, net), start, progress).si;
 }
 
+/// Whether all other work asks only for what each piece of this station's own work asks for too: wherever it comes in
+/// between, it finds everything mounted and leaves it so, and makes nothing cheaper.
+bool changes_nothing(const AtStation& at) {
+  return std::all_of(at.perhaps.begin(), at.perhaps.end(), [&](const Operation& other) {
+    return std::all_of(at.problem.operations.begin(), at.problem.operations.end(), [&](const Operation& own) {
+      for (std::size_t a = 0; a < other.needs.slots.size(); ++a)
+        if (other.needs.slots[a] && (a >= own.needs.slots.size() || other.needs.slots[a] != own.needs.slots[a]))
+          return false;
+      return true;
+    });
+  });
+}
+
 }  // namespace
 
 StationOrders station_orders(const ShopProblem& problem, const std::vector<bool>& possible,
@@ -93,7 +106,7 @@ StationOrders station_orders(const ShopProblem& problem, const std::vector<bool>
     const AtStation at = work_at(problem, s, possible, followers);
     fixed = fixed && at.perhaps.empty();
     if (at.tasks.empty()) continue;
-    if (!at.perhaps.empty()) {
+    if (!changes_nothing(at)) {
       out.floor += static_cast<std::int64_t>(std::floor(shared_floor(at)));
       continue;
     }
