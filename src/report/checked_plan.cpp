@@ -40,17 +40,20 @@ std::string checked_json(const Levels& levels) {
 std::string moved_text(const PlannedShop& shop) {
   if (shop.moved.empty()) return {};
   TextTable table;
-  table.headings = {"moved", "was", "now"};
-  table.right_aligned = {false, false, false};
+  table.headings = {"moved", "was", "now", "why here"};
+  table.right_aligned = {false, false, false, false};
   for (const Moved& moved : shop.moved)
-    table.rows.push_back({shop.work.problem.tasks[moved.task].name, moved.from, moved.to});
+    table.rows.push_back({shop.work.problem.tasks[moved.task].name, moved.from, moved.to, moved.why});
   return "\nmoved against the plan before\n\n" + render(table);
 }
 
 std::string moved_json(const PlannedShop& shop) {
   CheckedJson list = CheckedJson::array();
   for (const Moved& moved : shop.moved)
-    list.push_back({{"operation", shop.work.problem.tasks[moved.task].name}, {"was", moved.from}, {"now", moved.to}});
+    list.push_back({{"operation", shop.work.problem.tasks[moved.task].name},
+                    {"was", moved.from},
+                    {"now", moved.to},
+                    {"reason", moved.why}});
   return checked_text_of(list);
 }
 

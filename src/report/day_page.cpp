@@ -28,6 +28,7 @@ Sheet day_page(const PlannedShop& shop, const ShiftWork& work) {
   put_kept_back(page);
   put_late_orders(page);
   put_remedies(page);
+  put_moved(page);
   put_begun(page);
   put_welders(page);
   put_stops(page);

@@ -50,6 +50,9 @@ void put_late_orders(DayPage& page) {
 }
 
 void put_remedies(DayPage& page) {
+  const std::vector<std::string> over = overload_lines(page.shop);
+  if (!over.empty()) put_day_heading(page, {"over capacity"});
+  for (const std::string& line : over) put_across(page.sheet, page.row++, 0, last_day_column, line, Look::warning);
   if (page.shop.remedies.empty()) return;
   put_day_heading(page, {"what would help", "", "", "late now", "late then", "price"});
   for (const Remedy& remedy : page.shop.remedies) {
@@ -58,6 +61,16 @@ void put_remedies(DayPage& page) {
     put(page.sheet, page.row, 4, span_text(Seconds(remedy.late_after)));
     put_across(page.sheet, page.row++, 5, last_day_column,
                remedy.price ? money_text(remedy.price->si, page.shop.book.currency) : "not known", Look::text);
+  }
+}
+
+void put_moved(DayPage& page) {
+  if (page.shop.moved.empty()) return;
+  put_day_heading(page, {"moved", "was", "", "now", "", ""});
+  for (const Moved& moved : page.shop.moved) {
+    put(page.sheet, page.row, 0, page.shop.work.problem.tasks[moved.task].name, Look::wrapped);
+    put_across(page.sheet, page.row, 1, 2, moved.from, Look::wrapped);
+    put_across(page.sheet, page.row++, 3, last_day_column, moved.to, Look::wrapped);
   }
 }
 

@@ -22,6 +22,7 @@ void put_nothing(DayPage&, const char* words);
 void put_kept_back(DayPage&);
 void put_late_orders(DayPage&);
 void put_remedies(DayPage&);
+void put_moved(DayPage&);
 void put_begun(DayPage&);
 void put_welders(DayPage&);
 void put_stops(DayPage&);

@@ -1,5 +1,7 @@
 #include "report/due_words.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "report/span_text.hpp"
@@ -62,6 +64,17 @@ std::string_view kept_back_word(KeptBack::Kind kind) {
       return "cannot be done";
   }
   return "blocked";
+}
+
+std::vector<std::string> overload_lines(const PlannedShop& shop) {
+  const ShopProblem& problem = shop.work.problem;
+  std::vector<std::string> lines;
+  for (const Overload& over : overloads(problem))
+    lines.push_back(fmt::format("{}: {} of work that {} else can do by {} ({}); {} are open",
+                                over.person ? problem.people[over.number].stamp : problem.stations[over.number].name,
+                                span_text(over.needed), over.person ? "nobody" : "no station", clock_word(over.due),
+                                problem.orders[over.order].name, span_text(over.open)));
+  return lines;
 }
 
 }  // namespace seambook

@@ -59,6 +59,9 @@ Sheet kept_back_page(const PlannedShop& shop) {
   for (const LateOrder& late : shop.plan.late) put_late_row(shop, sheet, ++row, late);
   if (shop.plan.late.empty()) put_across(sheet, ++row, 0, kept_columns - 1, "nothing", Look::label);
   ++row;
+  const std::vector<std::string> over = overload_lines(shop);
+  if (!over.empty()) put_heading_row(sheet, ++row, {"over capacity", "", "", "", "", ""});
+  for (const std::string& line : over) put_across(sheet, ++row, 0, kept_columns - 1, line, Look::wrapped);
   if (!shop.remedies.empty()) {
     put_heading_row(sheet, ++row, {"what would help", "", "", "late now", "late then", "price"});
     sheet.cells.back().content = fmt::format("price ({})", shop.book.currency);

@@ -4,6 +4,7 @@
 
 #include <span>
 
+#include "schedule/capacity.hpp"
 #include "schedule/past_plan.hpp"
 #include "schedule/remedies.hpp"
 

@@ -100,6 +100,19 @@ ShopJson late_list(const PlannedShop& shop) {
   return list;
 }
 
+ShopJson overload_list(const PlannedShop& shop) {
+  const ShopProblem& problem = shop.work.problem;
+  ShopJson list = ShopJson::array();
+  for (const Overload& over : overloads(problem))
+    list.push_back({{over.person ? "welder" : "station",
+                     over.person ? problem.people[over.number].stamp : problem.stations[over.number].name},
+                    {"due", iso_word(over.due)},
+                    {"order", problem.orders[over.order].name},
+                    {"needed_min", minutes_of(over.needed.count())},
+                    {"open_min", minutes_of(over.open.count())}});
+  return list;
+}
+
 ShopJson remedy_list(const PlannedShop& shop) {
   ShopJson list = ShopJson::array();
   for (const Remedy& remedy : shop.remedies)
@@ -133,13 +146,10 @@ ShopJson plan_list(const PlannedShop& shop) {
 }  // namespace
 
 std::vector<JsonMember> plan_members(const PlannedShop& shop) {
-  return {{"stations", member_text(planned_stations(shop))},
-          {"away", member_text(away_list(shop))},
-          {"blocked", member_text(blocked_list(shop))},
-          {"late", member_text(late_list(shop))},
-          {"remedies", member_text(remedy_list(shop))},
-          {"levels", member_text(level_list(shop))},
-          {"plans", member_text(plan_list(shop))}};
+  return {{"stations", member_text(planned_stations(shop))},   {"away", member_text(away_list(shop))},
+          {"blocked", member_text(blocked_list(shop))},        {"late", member_text(late_list(shop))},
+          {"over_capacity", member_text(overload_list(shop))}, {"remedies", member_text(remedy_list(shop))},
+          {"levels", member_text(level_list(shop))},           {"plans", member_text(plan_list(shop))}};
 }
 
 }  // namespace seambook

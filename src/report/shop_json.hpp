@@ -9,7 +9,7 @@
 
 namespace seambook {
 
-/// The members `stations`, `away`, `blocked`, `late`, `remedies`, `levels` and `plans` of the document.
+/// The members `stations`, `away`, `blocked`, `late`, `over_capacity`, `remedies`, `levels` and `plans` of the document.
 std::vector<JsonMember> plan_members(const PlannedShop&);
 
 }  // namespace seambook

@@ -40,14 +40,17 @@ std::string late_text(const PlannedShop& shop) {
 }
 
 std::string remedies_text(const PlannedShop& shop) {
-  if (shop.remedies.empty()) return {};
+  std::string over;
+  for (const std::string& line : overload_lines(shop)) append_printable(over, "over capacity: " + line), over += "\n";
+  if (!over.empty()) over += "\n";
+  if (shop.remedies.empty()) return over;
   TextTable table;
   table.headings = {"what would help", "late now", "late then", "price"};
   table.right_aligned = {false, false, false, true};
   for (const Remedy& remedy : shop.remedies)
     table.rows.push_back({remedy.what, span_text(Seconds(remedy.late_before)), span_text(Seconds(remedy.late_after)),
                           remedy.price ? money_text(remedy.price->si, shop.book.currency) : ""});
-  return render(table) + "\n";
+  return over + render(table) + "\n";
 }
 
 /// All shifts of a station.

@@ -18,15 +18,29 @@ Seconds forced_time(const ShopTask& task, bool person, std::size_t number) {
   return task.ways.empty() ? Seconds{} : least;
 }
 
-std::optional<Overload> worst_of(const ShopProblem& problem, bool person, std::size_t number) {
+/// By when each task must be done: for its own order, and for work that follows it in another one.
+std::vector<Instant> due_dates(const ShopProblem& problem) {
+  std::vector<Instant> due;
+  due.reserve(problem.tasks.size());
+  for (const ShopTask& task : problem.tasks) due.push_back(problem.orders[task.order].due);
+  std::vector<std::vector<std::size_t>> before(problem.tasks.size());
+  for (const auto& [earlier, later] : problem.precedence) before[later].push_back(earlier);
+  const std::vector<std::size_t> order = topological_order(problem.tasks.size(), problem.precedence);
+  for (auto t = order.rbegin(); t != order.rend(); ++t)
+    for (const std::size_t b : before[*t]) due[b] = std::min(due[b], due[*t]);
+  return due;
+}
+
+std::optional<Overload> worst_of(const ShopProblem& problem, const std::vector<Instant>& wanted, bool person,
+                                 std::size_t number) {
   const WorkingTime& time = person ? problem.people[number].present : problem.stations[number].open;
   std::optional<Overload> worst;
   for (std::size_t o = 0; o < problem.orders.size(); ++o) {
     const Instant due = problem.orders[o].due;
     if (due == Instant::max()) continue;
     Overload at{person, number, due, o, {}, working_between(time, problem.start, due)};
-    for (const ShopTask& task : problem.tasks)
-      if (problem.orders[task.order].due <= due) at.needed += forced_time(task, person, number);
+    for (std::size_t t = 0; t < problem.tasks.size(); ++t)
+      if (wanted[t] <= due) at.needed += forced_time(problem.tasks[t], person, number);
     if (at.needed <= at.open) continue;
     if (!worst || at.needed - at.open > worst->needed - worst->open) worst = at;
   }
@@ -37,10 +51,11 @@ std::optional<Overload> worst_of(const ShopProblem& problem, bool person, std::s
 
 std::vector<Overload> overloads(const ShopProblem& problem) {
   std::vector<Overload> out;
+  const std::vector<Instant> wanted = due_dates(problem);
   for (const bool person : {false, true}) {
     const std::size_t count = person ? problem.people.size() : problem.stations.size();
     for (std::size_t n = 0; n < count; ++n)
-      if (const auto worst = worst_of(problem, person, n)) out.push_back(*worst);
+      if (const auto worst = worst_of(problem, wanted, person, n)) out.push_back(*worst);
   }
   return out;
 }

@@ -177,8 +177,8 @@ std::vector<Moved> moved_tasks(const ShopWork& work, const Plan& plan) {
     const auto after = std::exchange(last[*way.station], task.task);
     const auto& was = problem.earlier[task.task];
     if (!was || (was->station == *way.station && was->person == way.people.front() && was->after == after)) continue;
-    out.push_back(
-        {task.task, words(was->station, was->person, was->start), words(*way.station, way.people.front(), task.start)});
+    out.push_back({task.task, words(was->station, was->person, was->start),
+                   words(*way.station, way.people.front(), task.start), task.reason});
   }
   return out;
 }

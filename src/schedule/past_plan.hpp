@@ -31,6 +31,7 @@ std::optional<TaskList> list_of_names(const ShopProblem&, const std::vector<std:
 struct Moved {
   std::size_t task = 0;
   std::string from, to;  // `ST-1 Q1 Mon 11 May 07:15`
+  std::string why;       // as the plan gives it: why it stands where it stands now
 };
 /// Tasks that stand at another station, with another person, or after other work than before.
 std::vector<Moved> moved_tasks(const ShopWork&, const Plan&);
