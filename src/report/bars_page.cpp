@@ -69,7 +69,7 @@ Busy busy_in(const PlannedShop& shop) {
     for (const std::size_t person : way.people) busy.people[person] = true;
   }
   for (const Begun& begun : shop.work.begun) {
-    busy.stations[begun.station] = true;
+    if (begun.station) busy.stations[*begun.station] = true;
     if (begun.person) busy.people[*begun.person] = true;
   }
   return busy;
@@ -184,7 +184,7 @@ void add_begun_bars(const PlannedShop& shop, const PlanShift& shift, std::vector
   for (const Begun& begun : shop.work.begun) {
     if (begun.finish <= shift.span.from || begun.start >= shift.span.to) continue;
     const Bar bar{begun.start, begun.start, begun.finish, "under way", false};
-    stations[begun.station].bars.push_back(bar);
+    if (begun.station) stations[*begun.station].bars.push_back(bar);
     if (begun.person) people[*begun.person].bars.push_back(bar);
   }
 }

@@ -65,7 +65,7 @@ void put_begun(DayPage& page) {
   put_day_heading(page, {"still under way", "station", "until", "welder"});
   for (const Begun& begun : page.shop.work.begun) {
     put(page.sheet, page.row, 0, begun.name, Look::wrapped);
-    put(page.sheet, page.row, 1, page.shop.work.problem.stations[begun.station].name);
+    put(page.sheet, page.row, 1, begun.station ? page.shop.work.problem.stations[*begun.station].name : "away");
     put(page.sheet, page.row, 2, clock_word(begun.finish));
     put_across(page.sheet, page.row++, 3, last_day_column,
                begun.person ? page.shop.work.problem.people[*begun.person].stamp : "not said", Look::text);

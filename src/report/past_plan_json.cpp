@@ -36,7 +36,7 @@ std::string words_in(const PlanRead& of, const char* key) {
   return found != of.end() && found->is_string() ? found->get<std::string>() : std::string();
 }
 
-void read_step(ReadingPlan& reading, const PlanRead& json, const std::string& station, PastPlan& plan) {
+void read_step(ReadingPlan& reading, const PlanRead& json, const std::string& station, std::vector<PastStep>& steps) {
   PastStep step;
   step.operation = words_in(json, "operation"), step.station = station;
   const std::string welder = words_in(json, "welder");
@@ -52,7 +52,7 @@ void read_step(ReadingPlan& reading, const PlanRead& json, const std::string& st
   }
   step.set_up = read_instant(words_in(json, "set_up"));
   step.start = *start, step.finish = *finish;
-  plan.steps.push_back(std::move(step));
+  steps.push_back(std::move(step));
 }
 
 }  // namespace
@@ -70,10 +70,16 @@ std::optional<PastPlan> read_past_plan(std::uint32_t file, Diagnostics& diagnost
     const PlanRead* steps = list_in(station, "steps");
     if (steps == nullptr) reading.refuse("a station of the plan holds no list 'steps'");
     if (steps == nullptr) continue;
-    for (const PlanRead& step : *steps) read_step(reading, step, words_in(station, "station"), plan);
+    for (const PlanRead& step : *steps) read_step(reading, step, words_in(station, "station"), plan.steps);
   }
-  if (const PlanRead* gone = list_in(document, "away"))
-    for (const PlanRead& step : *gone) read_step(reading, step, "", plan);
+  const std::pair<const char*, std::vector<PastStep>*> lists[] = {
+      {"away", &plan.steps}, {"done", &plan.before}, {"under_way", &plan.before}};
+  for (const auto& [key, into] : lists)
+    if (const PlanRead* steps = list_in(document, key))
+      for (const PlanRead& step : *steps) read_step(reading, step, words_in(step, "station"), *into);
+  if (const PlanRead* names = list_in(document, "undone"))
+    for (const PlanRead& name : *names)
+      if (name.is_string()) plan.undone.push_back(name.get<std::string>());
   if (!reading.sound) return std::nullopt;
   return plan;
 }

@@ -87,6 +87,24 @@ ShopJson blocked_list(const PlannedShop& shop) {
   return list;
 }
 
+ShopJson begun_list(const PlannedShop& shop, const std::vector<Begun>& all) {
+  const ShopProblem& problem = shop.work.problem;
+  ShopJson list = ShopJson::array();
+  for (const Begun& begun : all)
+    list.push_back({{"operation", begun.name},
+                    {"station", begun.station ? ShopJson(problem.stations[*begun.station].name) : ShopJson(nullptr)},
+                    {"welder", begun.person ? ShopJson(problem.people[*begun.person].stamp) : ShopJson(nullptr)},
+                    {"start", iso_word(begun.start)},
+                    {"finish", iso_word(begun.finish)}});
+  return list;
+}
+
+ShopJson undone_list(const PlannedShop& shop) {
+  ShopJson list = ShopJson::array();
+  for (const UnplacedTask& task : shop.plan.unplaced) list.push_back(shop.work.problem.tasks[task.task].name);
+  return list;
+}
+
 ShopJson late_list(const PlannedShop& shop) {
   ShopJson list = ShopJson::array();
   for (const LateOrder& late : shop.plan.late) {
@@ -146,10 +164,17 @@ ShopJson plan_list(const PlannedShop& shop) {
 }  // namespace
 
 std::vector<JsonMember> plan_members(const PlannedShop& shop) {
-  return {{"stations", member_text(planned_stations(shop))},   {"away", member_text(away_list(shop))},
-          {"blocked", member_text(blocked_list(shop))},        {"late", member_text(late_list(shop))},
-          {"over_capacity", member_text(overload_list(shop))}, {"remedies", member_text(remedy_list(shop))},
-          {"levels", member_text(level_list(shop))},           {"plans", member_text(plan_list(shop))}};
+  return {{"stations", member_text(planned_stations(shop))},
+          {"away", member_text(away_list(shop))},
+          {"done", member_text(begun_list(shop, shop.work.done))},
+          {"under_way", member_text(begun_list(shop, shop.work.begun))},
+          {"undone", member_text(undone_list(shop))},
+          {"blocked", member_text(blocked_list(shop))},
+          {"late", member_text(late_list(shop))},
+          {"over_capacity", member_text(overload_list(shop))},
+          {"remedies", member_text(remedy_list(shop))},
+          {"levels", member_text(level_list(shop))},
+          {"plans", member_text(plan_list(shop))}};
 }
 
 }  // namespace seambook

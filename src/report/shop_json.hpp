@@ -9,7 +9,8 @@
 
 namespace seambook {
 
-/// The members `stations`, `away`, `blocked`, `late`, `over_capacity`, `remedies`, `levels` and `plans` of the document.
+/// The members `stations`, `away`, `done` and `under_way` before it began, `undone`, `blocked`, `late`,
+/// `over_capacity`, `remedies`, `levels` and `plans` of the document.
 std::vector<JsonMember> plan_members(const PlannedShop&);
 
 }  // namespace seambook

@@ -33,13 +33,13 @@ struct NamedOperation {
 struct StartedWork {
   NamedOperation operation;
   Moment at;
-  std::size_t station = 0;
+  std::optional<std::size_t> station;  // absent: away from the shop
   std::optional<std::size_t> welder;
 };
 struct DoneWork {
   NamedOperation operation;
   Moment start, finish;
-  std::size_t station = 0;
+  std::optional<std::size_t> station;  // absent: away from the shop
   std::optional<std::size_t> welder;
 };
 /// A hold point that was looked at and let go.

@@ -84,18 +84,24 @@ std::string code_of(const TaskStep& step) {
   return {};
 }
 
-/// Cuts a run of passes into parts between which the part cools.
+/// Cuts a run of passes into parts between which the part cools: what stands before the passes belongs to the first,
+/// what stands after them to the last.
 void cut_by_rests(StepRun run, Time<> rest, int most, std::vector<StepRun>& out) {
   const int parts = std::clamp(static_cast<int>(run.labour.si / quarter.si), 1, std::min(most, most_runs));
   const double share = 1.0 / parts;
-  for (TaskStep& step : run.steps) step.labour = share * step.labour, step.arc = share * step.arc;
-  run.labour = share * run.labour, run.rest = share * rest;
-  const std::string code = run.code;
+  run.rest = share * rest;
   for (int p = 0; p < parts; ++p) {
-    StepRun part = run;
-    if (parts > 1) part.code = fmt::format("{}.{}", code, p + 1);
-    if (p + 1 < parts)
-      for (TaskStep& step : part.steps) step.hold.clear(), step.stops = false;
+    StepRun part{{}, {}, run.rest, run.held, parts > 1 ? fmt::format("{}.{}", run.code, p + 1) : run.code};
+    bool passes_seen = false;
+    for (TaskStep step : run.steps) {
+      const bool passes = step.kind == StepKind::passes;
+      passes_seen = passes_seen || passes;
+      if (!passes && p != (passes_seen ? parts - 1 : 0)) continue;
+      if (passes) step.labour = share * step.labour, step.arc = share * step.arc;
+      if (passes && p + 1 < parts) step.hold.clear(), step.stops = false;
+      part.labour = part.labour + step.labour;
+      part.steps.push_back(std::move(step));
+    }
     out.push_back(std::move(part));
   }
 }

@@ -61,7 +61,7 @@ void add_joint(WorkDraft& draft, std::size_t job_number, std::size_t joint, cons
   const Estimate& estimate = draft.plan.estimates[job_number];
   const std::size_t weldment = job.joints[joint].weldment;
   const double pieces = static_cast<double>(job.quantities.front()) * lot.share;
-  LotTasks tasks{job_number, weldment, lot.number.value_or(0), joint, {}};
+  LotTasks tasks{job_number, weldment, lot.number.value_or(0), joint, {}, false};
   for (StepRun& run : step_runs(job, estimate, joint, joint_steps(draft.plan.book, job, estimate, joint), pieces)) {
     ShopTask task;
     task.name = task_name(job, weldment, lot.number, joint, run.code);
@@ -100,7 +100,7 @@ void add_parts(WorkDraft& draft, std::size_t job_number, std::size_t weldment, c
       draft, std::move(task),
       {job_number, weldment, std::nullopt, lot.first, lot.pieces, {{StepKind::fit, 0, labour, {}, {}, false}}});
   if (nobody) draft.kept_out[number] = {job_number, weldment, std::nullopt, false, why_not, "look at the stations"};
-  draft.lots.push_back({job_number, weldment, lot.number.value_or(0), std::nullopt, {number}});
+  draft.lots.push_back({job_number, weldment, lot.number.value_or(0), std::nullopt, {number}, false});
 }
 
 }  // namespace

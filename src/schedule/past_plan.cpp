@@ -124,10 +124,12 @@ void as_planned(const PastPlan& past, Instant now, const RateBook& book, Day& da
   const auto moment = [](Instant t) {
     return Moment{date_of(t), std::chrono::floor<std::chrono::minutes>(t - midnight(date_of(t)))};
   };
-  for (const PastStep& step : past.steps) {
+  std::vector<PastStep> steps = past.before;
+  steps.insert(steps.end(), past.steps.begin(), past.steps.end());
+  for (const PastStep& step : steps) {
     const Instant begun = step.set_up.value_or(step.start);
     const auto station = called(book.stations, &Station::name, step.station);
-    if (begun >= now || !station || spoken.count(step.operation) > 0) continue;
+    if (begun >= now || (!station && !step.station.empty()) || spoken.count(step.operation) > 0) continue;
     const auto welder = step.people.empty() ? std::nullopt : called(book.welders, &Welder::stamp, step.people.front());
     if (step.finish <= now)
       day.done.push_back({{step.operation, {}}, moment(step.start), moment(step.finish), *station, welder});

@@ -7,13 +7,15 @@
 namespace seambook {
 
 struct PastStep {
-  std::string operation, station;
+  std::string operation, station;   // no station: away from the shop
   std::vector<std::string> people;  // stamps, the one who welds first
   std::optional<Instant> set_up;    // absent: as soon as station and people are free
   Instant start{}, finish{};
 };
 struct PastPlan {
   std::vector<PastStep> steps;
+  std::vector<PastStep> before;     // done or under way when it began
+  std::vector<std::string> undone;  // operations that it says cannot be done
 };
 
 /// The plan with its own instants. What names no work, station or person of the problem, or no way to do it, is said in

@@ -7,11 +7,12 @@
 
 namespace seambook {
 
-/// The tasks of one joint, or of a weldment's other work, in one lot, in turn.
+/// The tasks of one joint, of a weldment's parts, or of work on it outside, in one lot, in turn.
 struct LotTasks {
   std::size_t job = 0, weldment = 0, lot = 0;
   std::optional<std::size_t> joint;
   std::vector<std::size_t> tasks;
+  bool outside = false;
 };
 
 struct WorkDraft {

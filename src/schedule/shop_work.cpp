@@ -26,6 +26,15 @@ int days_for(const WorkToPlan& plan) {
   return static_cast<int>(std::min<double>(days_at_most, days_at_least + minutes / minutes_a_day));
 }
 
+/// Days from the first on which work that is still under way was begun.
+PlanDays days_of(const WorkToPlan& plan) {
+  Date first = date_of(plan.start);
+  if (plan.day)
+    for (const StartedWork& started : plan.day->started) first = std::min(first, started.at.date);
+  const auto before = std::chrono::duration_cast<std::chrono::days>(midnight(date_of(plan.start)) - midnight(first));
+  return {first, days_for(plan) + static_cast<int>(before.count())};
+}
+
 template <class Absences>
 WorkingTime time_away(const Absences& all, std::size_t number, std::size_t Absences::value_type::*of) {
   WorkingTime time;
@@ -131,7 +140,7 @@ std::optional<ShopWork> shop_work(const WorkToPlan& plan, Diagnostics& diagnosti
     return std::nullopt;
   }
   WorkDraft draft(plan, diagnostics);
-  draft.days = {date_of(plan.start), days_for(plan)};
+  draft.days = days_of(plan);
   draft.work.problem.start = plan.start;
   add_model(draft);
   add_stations(draft);

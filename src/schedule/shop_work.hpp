@@ -38,11 +38,11 @@ struct Withheld {
   std::string why, hint;
 };
 
-/// Work under way when the plan begins: it ends where it began, and the plan goes around it.
+/// Work done or under way when the plan begins; what is under way ends where it began, and the plan goes around it.
 struct Begun {
   std::string name;
-  std::size_t station = 0;            // of the problem
-  std::optional<std::size_t> person;  // of the problem
+  std::optional<std::size_t> station;  // of the problem; absent: away from the shop
+  std::optional<std::size_t> person;   // of the problem
   Instant start{}, finish{};
 };
 
@@ -53,7 +53,7 @@ struct ShopWork {
   std::vector<std::size_t> welders;       // of the rate book, parallel to problem.people
   std::vector<std::size_t> job_of_order;  // parallel to problem.orders
   std::vector<Withheld> withheld;
-  std::vector<Begun> begun;
+  std::vector<Begun> done, begun;
 };
 
 /// What is to be planned, and how.

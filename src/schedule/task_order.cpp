@@ -69,7 +69,6 @@ void add_outside(WorkDraft& draft, std::size_t job_number, std::size_t weldment,
   } else {
     tasks.push_back(away_task(code, job_number, Instant::min(), outside.time.value_or(std::chrono::minutes{})));
   }
-  const LotTasks away_lot{job_number, weldment, 0, std::nullopt, tasks};
   const auto edge = [&](std::size_t before, std::size_t after) {
     draft.work.problem.precedence.emplace_back(before, after);
   };
@@ -80,11 +79,15 @@ void add_outside(WorkDraft& draft, std::size_t job_number, std::size_t weldment,
   if (!outside.before.empty())
     for (const LotTasks* lot : of_joints(draft, job_number, weldment, outside.before))
       if (!lot->tasks.empty()) edge(tasks.back(), lot->tasks.front());
+  draft.lots.push_back({job_number, weldment, 0, std::nullopt, std::move(tasks), true});
 }
 
 }  // namespace
 
 void add_order(WorkDraft& draft) {
+  for (std::size_t n = 0; n < draft.plan.jobs.size(); ++n)
+    for (std::size_t w = 0; w < draft.plan.jobs[n].weldments.size(); ++w)
+      for (std::size_t k = 0; k < draft.plan.jobs[n].weldments[w].plan.outside.size(); ++k) add_outside(draft, n, w, k);
   for (std::size_t n = 0; n < draft.plan.jobs.size(); ++n) {
     const Job& job = draft.plan.jobs[n];
     for (const auto& [earlier, later] : job.after)
@@ -92,7 +95,7 @@ void add_order(WorkDraft& draft) {
     for (std::size_t w = 0; w < job.weldments.size(); ++w) {
       // Parts are fitted before the joints of their lot.
       for (const LotTasks* parts : of_weldment(draft, n, w))
-        if (!parts->joint) put_before(draft, {parts}, of_joints(draft, n, w, {}));
+        if (!parts->joint && !parts->outside) put_before(draft, {parts}, of_joints(draft, n, w, {}));
       for (const std::size_t earlier : job.weldments[w].plan.after)
         put_before(draft, of_weldment(draft, n, earlier), of_weldment(draft, n, w));
     }
@@ -102,9 +105,6 @@ void add_order(WorkDraft& draft) {
           put_before(draft, lots_where(draft, [&](const LotTasks& lot) { return lot.job == other; }),
                      lots_where(draft, [&](const LotTasks& lot) { return lot.job == n; }));
   }
-  for (std::size_t n = 0; n < draft.plan.jobs.size(); ++n)
-    for (std::size_t w = 0; w < draft.plan.jobs[n].weldments.size(); ++w)
-      for (std::size_t k = 0; k < draft.plan.jobs[n].weldments[w].plan.outside.size(); ++k) add_outside(draft, n, w, k);
 }
 
 }  // namespace seambook
