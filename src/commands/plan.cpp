@@ -107,9 +107,10 @@ bool run(const Arguments& arguments, Batch& batch, const PlanJobs& jobs) {
   auto inputs = plan_inputs(arguments, batch, book, jobs.jobs);
   if (!inputs) return false;
   const Instant start = plan_start(arguments);
-  if (inputs->from) {
+  if (inputs->from || inputs->verify) {
     if (!inputs->day) inputs->day.emplace();
-    as_planned(*inputs->from, start, book, *inputs->day);
+    // A plan that is checked only says what had begun before it.
+    as_planned(inputs->from ? *inputs->from : PastPlan{{}, inputs->verify->before, {}}, start, book, *inputs->day);
   }
   const WorkToPlan asked{book, jobs.jobs, jobs.estimates, inputs->day ? &*inputs->day : nullptr, start};
   auto work = shop_work(asked, batch.diagnostics);

@@ -124,17 +124,17 @@ void as_planned(const PastPlan& past, Instant now, const RateBook& book, Day& da
   const auto moment = [](Instant t) {
     return Moment{date_of(t), std::chrono::floor<std::chrono::minutes>(t - midnight(date_of(t)))};
   };
-  std::vector<PastStep> steps = past.before;
-  steps.insert(steps.end(), past.steps.begin(), past.steps.end());
-  for (const PastStep& step : steps) {
-    const Instant begun = step.set_up.value_or(step.start);
+  std::vector<PastStep> begun = past.before;
+  for (const PastStep& step : past.steps)
+    if (step.set_up.value_or(step.start) < now) begun.push_back(step);
+  for (const PastStep& step : begun) {
     const auto station = called(book.stations, &Station::name, step.station);
-    if (begun >= now || (!station && !step.station.empty()) || spoken.count(step.operation) > 0) continue;
+    if ((!station && !step.station.empty()) || spoken.count(step.operation) > 0) continue;
     const auto welder = step.people.empty() ? std::nullopt : called(book.welders, &Welder::stamp, step.people.front());
     if (step.finish <= now)
-      day.done.push_back({{step.operation, {}}, moment(step.start), moment(step.finish), *station, welder});
+      day.done.push_back({{step.operation, {}}, moment(step.start), moment(step.finish), station, welder});
     else
-      day.started.push_back({{step.operation, {}}, moment(step.start), *station, welder});
+      day.started.push_back({{step.operation, {}}, moment(step.start), station, welder});
   }
 }
 
