@@ -44,7 +44,7 @@ bool joins(Batch& batch, const PlanJobs& plan, const EstimatedJob& done) {
 
 /// Tells what is wrong with a plan or an order that somebody made; true when nothing is.
 bool nothing_wrong(Batch& batch, const std::vector<std::string>& wrong, const std::string& where) {
-  for (const std::string& line : wrong) batch.diagnostics.error({}, where + ": " + line);
+  for (const std::string& line : wrong) batch.diagnostics.error({}, fmt::format("{}: {}", where, line));
   return wrong.empty();
 }
 

@@ -25,9 +25,10 @@ std::vector<Instant> due_dates(const ShopProblem& problem) {
   for (const ShopTask& task : problem.tasks) due.push_back(problem.orders[task.order].due);
   std::vector<std::vector<std::size_t>> before(problem.tasks.size());
   for (const auto& [earlier, later] : problem.precedence) before[later].push_back(earlier);
-  const std::vector<std::size_t> order = topological_order(problem.tasks.size(), problem.precedence);
-  for (auto t = order.rbegin(); t != order.rend(); ++t)
-    for (const std::size_t b : before[*t]) due[b] = std::min(due[b], due[*t]);
+  std::vector<std::size_t> order = topological_order(problem.tasks.size(), problem.precedence);
+  std::reverse(order.begin(), order.end());
+  for (const std::size_t t : order)
+    for (const std::size_t b : before[t]) due[b] = std::min(due[b], due[t]);
   return due;
 }
 

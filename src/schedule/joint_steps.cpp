@@ -165,7 +165,7 @@ std::vector<StepRun> step_runs(const Job& job, const Estimate& estimate, std::si
     double of_run = 0;
     for (const TaskStep& step : run.steps)
       if (step.kind == StepKind::passes) of_run += row.passes[step.group].passes.si;
-    run.held = heated && of_run > 0 && joint.passes.size() > 0;
+    run.held = heated && of_run > 0;
     cut_by_rests(std::move(run), passes > 0 ? (of_run / passes) * rest : Time<>{},
                  rest.si > 0 ? static_cast<int>(std::max(1.0, of_run)) : 1, out);
   }

@@ -48,8 +48,7 @@ void add_set_ups(const ShopProblem& problem, const std::vector<bool>& told, Plan
   for (const ShopStation& station : problem.stations) mounted.push_back(station.start);
   std::vector<Instant> station_free(problem.stations.size(), problem.start);
   std::vector<Instant> person_free(problem.people.size(), problem.start);
-  for (std::size_t k = 0; k < plan.tasks.size(); ++k) {
-    PlannedTask& task = plan.tasks[k];
+  for (PlannedTask& task : plan.tasks) {
     const Way& way = problem.tasks[task.task].ways[task.way];
     Instant free = std::max({problem.start, problem.tasks[task.task].ready, way.first_start});
     for (const std::size_t p : way.people) free = std::max(free, person_free[p]);
