@@ -1,6 +1,7 @@
 #include "schedule/floors.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <set>
 
 #include "sequence/assignment.hpp"
@@ -102,6 +103,50 @@ std::int64_t lateness_of(const ShopNet& net, const std::vector<Share>& shares, c
   return n == 0 ? 0 : static_cast<std::int64_t>(cheapest_assignment(cost, n).cost.si);
 }
 
+std::optional<std::uint32_t> value_in(const Attributes& of, std::size_t attribute) {
+  return attribute < of.slots.size() ? of.slots[attribute] : std::nullopt;
+}
+
+Attributes only(std::size_t attribute, std::optional<std::uint32_t> value) {
+  Attributes out;
+  out.slots.resize(attribute + 1);
+  out.slots[attribute] = value;
+  return out;
+}
+
+/// Values that work needs at a station and none has mounted at the start.
+std::set<std::uint32_t> values_to_mount(const ShopProblem& problem, const std::vector<bool>& possible, std::size_t a) {
+  std::set<std::uint32_t> values;
+  for (std::size_t t = 0; t < problem.tasks.size(); ++t) {
+    const ShopTask& task = problem.tasks[t];
+    const bool may_go_away = std::any_of(task.ways.begin(), task.ways.end(), [](const Way& w) { return !w.station; });
+    if (const auto value = value_in(task.needs, a); value && possible[t] && !may_go_away) values.insert(*value);
+  }
+  for (const ShopStation& station : problem.stations)
+    if (const auto value = value_in(station.start, a)) values.erase(*value);
+  return values;
+}
+
+/// All values that may stand mounted, and nothing where a station starts so.
+std::set<std::optional<std::uint32_t>> values_met(const ShopProblem& problem, std::size_t a) {
+  std::set<std::optional<std::uint32_t>> values;
+  for (const ShopStation& station : problem.stations) values.insert(value_in(station.start, a));
+  for (const ShopTask& task : problem.tasks)
+    if (const auto value = value_in(task.needs, a)) values.insert(value);
+  return values;
+}
+
+/// The changes that an attribute calls and no other one shares.
+SetupModel called_by_one(const SetupModel& all, std::size_t a) {
+  SetupModel model = all;
+  std::erase_if(model.tasks, [&](const ChangeTask& task) {
+    return task.attribute != a || std::any_of(all.tasks.begin(), all.tasks.end(), [&](const ChangeTask& other) {
+             return other.name == task.name && other.attribute != a;
+           });
+  });
+  return model;
+}
+
 }  // namespace
 
 Levels higher_floor(const Levels& a, const Levels& b) {
@@ -159,17 +204,23 @@ std::int64_t lateness_floor(const ShopProblem& problem, const ShopNet& net, cons
 
 std::int64_t loads_floor(const ShopProblem& problem, const std::vector<bool>& possible) {
   if (!problem.load_attribute) return 0;
-  const std::size_t a = *problem.load_attribute;
-  std::set<std::uint32_t> values;
-  for (std::size_t t = 0; t < problem.tasks.size(); ++t) {
-    const ShopTask& task = problem.tasks[t];
-    const bool may_go_away = std::any_of(task.ways.begin(), task.ways.end(), [](const Way& w) { return !w.station; });
-    if (possible[t] && !may_go_away && a < task.needs.slots.size() && task.needs.slots[a])
-      values.insert(*task.needs.slots[a]);
+  return static_cast<std::int64_t>(values_to_mount(problem, possible, *problem.load_attribute).size());
+}
+
+std::int64_t arrivals_floor(const ShopProblem& problem, const std::vector<bool>& possible) {
+  std::int64_t floor = 0;
+  for (std::size_t a = 0; a < problem.model.attributes.size(); ++a) {
+    const SetupModel model = called_by_one(problem.model, a);
+    const std::set<std::optional<std::uint32_t>> values = values_met(problem, a);
+    for (const std::uint32_t value : values_to_mount(problem, possible, a)) {
+      std::int64_t least = std::numeric_limits<std::int64_t>::max();
+      for (const auto& from : values)
+        if (from != value)
+          least = std::min(least, whole_seconds(change(model, only(a, from), only(a, value)).duration).count());
+      if (least < std::numeric_limits<std::int64_t>::max()) floor += least;
+    }
   }
-  for (const ShopStation& station : problem.stations)
-    if (a < station.start.slots.size() && station.start.slots[a]) values.erase(*station.start.slots[a]);
-  return static_cast<std::int64_t>(values.size());
+  return floor;
 }
 
 }  // namespace seambook

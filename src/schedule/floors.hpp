@@ -23,5 +23,8 @@ std::vector<bool> possible_tasks(const ShopNet&);
 std::int64_t lateness_floor(const ShopProblem&, const ShopNet&, const std::vector<bool>& possible);
 /// Under the loads of every plan: each value that work needs and no station has mounted at the start.
 std::int64_t loads_floor(const ShopProblem&, const std::vector<bool>& possible);
+/// Under the seconds of set-up of every plan: each of those values, of any attribute, is changed to at least once, from
+/// the value that takes least.
+std::int64_t arrivals_floor(const ShopProblem&, const std::vector<bool>& possible);
 
 }  // namespace seambook

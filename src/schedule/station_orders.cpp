@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "schedule/floors.hpp"
 #include "sequence/bound.hpp"
 
 namespace seambook {
@@ -115,6 +116,7 @@ StationOrders station_orders(const ShopProblem& problem, const std::vector<bool>
     for (std::size_t k = 1; k < found.steps.size(); ++k)
       edges.emplace_back(at.tasks[found.steps[k - 1].operation], at.tasks[found.steps[k].operation]);
   }
+  out.floor = std::max(out.floor, arrivals_floor(problem, possible));
   if (!fixed || !find_cycle(problem.tasks.size(), edges).empty()) return out;
   for (const std::size_t t : topological_order(problem.tasks.size(), edges))
     out.order.push_back(static_cast<std::uint32_t>(t));
