@@ -140,8 +140,8 @@ std::vector<TaskStep> joint_steps(const RateBook& book, const Job& job, const Es
   return steps;
 }
 
-std::vector<StepRun> step_runs(const Job& job, const Estimate& estimate, std::size_t number,
-                               std::vector<TaskStep> steps, double pieces) {
+std::vector<StepRun> step_runs(const Estimate& estimate, std::size_t number, std::vector<TaskStep> steps,
+                               double pieces) {
   std::vector<StepRun> whole;
   for (TaskStep& step : steps) {
     step.labour = pieces * step.labour, step.arc = pieces * step.arc;
@@ -154,7 +154,6 @@ std::vector<StepRun> step_runs(const Job& job, const Estimate& estimate, std::si
     run.labour = run.labour + step.labour;
     run.steps.push_back(std::move(step));
   }
-  const Joint& joint = job.joints[number];
   const RowFigures<double>& row = estimate.joints[number];
   const Time<> rest = pieces * row.joint.labour.elements.waiting;
   const bool heated = row.joint.labour.preheat.si > 0;

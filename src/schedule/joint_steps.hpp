@@ -19,6 +19,6 @@ struct StepRun {
 };
 /// Steps with a hold point between them, other set-ups, or a quarter of an hour each stay apart; passes between which
 /// the part has to cool are cut into runs, each with its share of the rest. `pieces`: minutes are of so many.
-std::vector<StepRun> step_runs(const Job&, const Estimate&, std::size_t joint, std::vector<TaskStep>, double pieces);
+std::vector<StepRun> step_runs(const Estimate&, std::size_t joint, std::vector<TaskStep>, double pieces);
 
 }  // namespace seambook

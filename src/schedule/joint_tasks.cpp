@@ -62,7 +62,7 @@ void add_joint(WorkDraft& draft, std::size_t job_number, std::size_t joint, cons
   const std::size_t weldment = job.joints[joint].weldment;
   const double pieces = static_cast<double>(job.quantities.front()) * lot.share;
   LotTasks tasks{job_number, weldment, lot.number.value_or(0), joint, {}, false};
-  for (StepRun& run : step_runs(job, estimate, joint, joint_steps(draft.plan.book, job, estimate, joint), pieces)) {
+  for (StepRun& run : step_runs(estimate, joint, joint_steps(draft.plan.book, job, estimate, joint), pieces)) {
     ShopTask task;
     task.name = task_name(job, weldment, lot.number, joint, run.code);
     task.needs = draft.numbers.numbers(needs_of(draft, job, joint, run));
