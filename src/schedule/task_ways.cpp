@@ -19,10 +19,10 @@ struct Lead {
 
 /// Whether a weldment of its mass and size can be worked on at a station: what can be turned by hand needs no crane.
 bool fits(const RateBook& book, const Station& station, const Weldment& weldment) {
-  const auto by_hand = book.handling.empty() ? std::nullopt : book.handling.front().up_to;
+  const Mass<> by_hand = book.handling.empty() ? Mass<>{} : book.handling.front().up_to.value_or(Mass<>{});
   if (station.crane && weldment.mass.si.source != no_source) {
     const Mass<> mass{weldment.mass.si.value};
-    if (mass > *station.crane && (!by_hand || mass > *by_hand)) return false;
+    if (mass > *station.crane && mass > by_hand) return false;
   }
   return !station.largest || !weldment.plan.largest || *weldment.plan.largest <= *station.largest;
 }
