@@ -28,13 +28,6 @@ Instant soonest_end(const ShopNet& net, const Timeline& line, const std::vector<
   return least;
 }
 
-/// All ways of a task use it: a station, or a person.
-bool only_there(const ShopTask& task, std::optional<std::size_t> station, std::optional<std::size_t> person) {
-  return !task.ways.empty() && std::all_of(task.ways.begin(), task.ways.end(), [&](const Way& way) {
-    return station ? way.station == station : std::count(way.people.begin(), way.people.end(), *person) > 0;
-  });
-}
-
 /// What an order asks of one station or person.
 struct Share {
   std::uint32_t order = 0;
@@ -148,6 +141,12 @@ SetupModel called_by_one(const SetupModel& all, std::size_t a) {
 }
 
 }  // namespace
+
+bool only_there(const ShopTask& task, std::optional<std::size_t> station, std::optional<std::size_t> person) {
+  return !task.ways.empty() && std::all_of(task.ways.begin(), task.ways.end(), [&](const Way& way) {
+    return station ? way.station == station : std::count(way.people.begin(), way.people.end(), *person) > 0;
+  });
+}
 
 Levels higher_floor(const Levels& a, const Levels& b) {
   if (a.unplaced != b.unplaced) return a.unplaced < b.unplaced ? b : a;

@@ -34,7 +34,7 @@ void keep_better(Found& found, ShopNet& net, TaskList list) {
 Levels floor_of(const ShopProblem& problem, const ShopNet& net, const std::vector<bool>& possible,
                 std::int64_t change) {
   Levels floor = floor_from(net, nothing_placed(net), Finishes(net.tasks.size(), never_done), 0);
-  floor.late = std::max(floor.late, lateness_floor(problem, net, possible));
+  floor.late = std::max({floor.late, lateness_floor(problem, net, possible), orders_floor(problem, net, possible)});
   floor.change = std::max(floor.change, change);
   floor.loads = std::max(floor.loads, loads_floor(problem, possible));
   return floor;
