@@ -103,12 +103,15 @@ FoundOrder find_order(const SequenceProblem& problem, const SearchBudget& budget
   Order order = improved_order(mounted, units.net, cheapest_start(mounted, units.net), quick, ahead);
 
   FoundOrder found{{}, quick, false};
-  if (const auto pairs = order_by_pairs(mounted, units.net, order, budget)) {
+  const bool prove = budget.states > 0;
+  if (const auto pairs = prove ? order_by_pairs(mounted, units.net, order, budget) : std::nullopt) {
     const Order by_pairs = units_in(pairs->order);
     if (change_total(mounted, units.net, by_pairs) < change_total(mounted, units.net, order)) order = by_pairs;
     found.bound = std::max(quick, pairs->bound), found.proved = pairs->proved;
   }
-  if (!found.proved)
+  if (!prove)
+    order = improved_order(mounted, units.net, order, quick, budget.moves - ahead);
+  else if (!found.proved)
     order = order_by_states({groups, mounted, units.net, budget.moves - ahead, budget.states}, floors, order, found);
   // Another order replaces the file's own only when it is cheaper.
   const bool gained = change_total(mounted, units.net, order) < change_total(mounted, net, in_file);

@@ -79,7 +79,7 @@ struct SequenceProblem {
 
 /// Work allowed to the search; counted, not timed, so that the same input gives the same bytes.
 struct SearchBudget {
-  std::size_t states = 400'000;  // of the exact search
+  std::size_t states = 400'000;  // of the exact search; without any, the bound is the quick one
   std::size_t moves = 200'000;   // of the improvement search
 };
 

@@ -6,6 +6,7 @@ the executable is given, planned; says how long it took and how far the plan is 
 """
 import json
 import random
+import resource
 import shutil
 import subprocess
 import sys
@@ -79,11 +80,12 @@ def plan_week(folder, names, seambook, words):
     done = subprocess.run([seambook, "plan", *names, "--rates", folder / "rates", "--date", "2026-05-11", "--out", folder / "out",
                            "--force", "--quiet", "--json", *words], capture_output=True, text=True, check=False)
     took = time.monotonic() - began
+    used = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
     if done.returncode != 0:
         sys.exit(done.stderr)
     plan = json.loads(done.stdout)
     steps = [step for station in plan["stations"] for step in station["steps"]]
-    print(f"{len(steps)} operations, {took:.1f} s")
+    print(f"{len(steps)} operations, {took:.1f} s, of the processor {used:.1f} s")
     for level in plan["levels"]:
         print(f"  {level['name']}: {level['value']:.0f}, no plan below {level['bound']:.0f}")
     for other in plan["plans"]:
