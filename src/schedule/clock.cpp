@@ -7,6 +7,7 @@ namespace {
 
 /// The first window that ends after t.
 WorkingTime::const_iterator window_at(const WorkingTime& time, Instant t) {
+  if (!time.empty() && t < time.front().to) return time.begin();
   return std::upper_bound(time.begin(), time.end(), t, [](Instant at, const Window& w) { return at < w.to; });
 }
 

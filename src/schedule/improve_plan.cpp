@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <ctime>
-#include <limits>
 #include <random>
 
 #include "schedule/moving.hpp"
@@ -11,12 +10,12 @@
 namespace seambook {
 namespace {
 
-constexpr std::size_t longest_run = 12;
-constexpr std::size_t sampled_moves = 500;
-constexpr double no_limit = std::numeric_limits<double>::infinity();
+constexpr double longest_run = 30;
 constexpr double descent_share = 0.05;  // of the budget
 constexpr int cycles = 3;
-constexpr double hot_share = 0.3, cold_share = 0.01;  // of what is lost easily; of the heat at a cycle's start
+constexpr double cold_share = 0.1;  // of the heat at a cycle's start
+// While lateness may still come down, set-ups and ends only break ties: ten seconds of set-up are not worth one late.
+constexpr Weights while_late{10, 0.02, 1};
 
 /// A search with its dice.
 struct Search {
@@ -26,6 +25,8 @@ struct Search {
   std::vector<std::size_t> run, ways;  // reused
 
   std::size_t below(std::size_t n) { return dice() % n; }
+  /// From 1 to n, each order of size as often as any other.
+  std::size_t span(double n) { return static_cast<std::size_t>(std::pow(n, unit())); }
   double unit() { return (static_cast<double>(dice()) + 0.5) / 4294967296.0; }
 };
 
@@ -56,12 +57,13 @@ std::size_t next_at(const Search& search, std::uint32_t station, std::size_t fro
   return size;
 }
 
-/// A place for a task now at `from`: near it more often than far, beside a task of the station where it is to go.
+/// A place for a task now at `from`, beside a task of the station where it is to go: near it more often than far, or
+/// anywhere at another station.
 std::size_t target(Search& search, std::size_t from, std::uint32_t station) {
   const std::size_t size = search.at.list().size();
-  const double reach = std::pow(static_cast<double>(size), search.unit());
+  if (way_at(search, from).station != station) from = search.below(size);
+  const std::size_t distance = search.span(static_cast<double>(size));
   const bool forth = search.below(2) == 0;
-  const auto distance = static_cast<std::size_t>(reach);
   const std::size_t near = forth ? std::min(size - 1, from + distance) : from - std::min(from, distance);
   const std::size_t beside = next_at(search, station, near, forth);
   if (beside == size) return forth ? size : 0;
@@ -74,12 +76,12 @@ bool move_run(Search& search, double limit) {
   const std::size_t from = search.below(list.size());
   const auto& ways = search.net.tasks[list[from].task].ways;
   if (ways.empty()) return false;
-  const std::size_t way = search.below(4) == 0 ? search.below(ways.size()) : list[from].way;
+  const std::size_t way = search.below(5) < 3 ? search.below(ways.size()) : list[from].way;
   search.run.assign(1, from), search.ways.assign(1, way);
   const std::uint32_t station = way_at(search, from).station;
   const std::size_t kind = search.below(3);
   if (station != away && kind > 0) {
-    const std::size_t most = 1 + search.below(longest_run);
+    const std::size_t most = 1 + search.span(longest_run);
     for (std::size_t p = next_at(search, station, from + 1, true); p < list.size() && search.run.size() < most;
          p = next_at(search, station, p + 1, true)) {
       const auto like = way_like(search.net, list[p].task, ways[way]);
@@ -91,10 +93,12 @@ bool move_run(Search& search, double limit) {
   return search.at.try_move(search.run, to, search.ways, limit);
 }
 
+/// Two tasks, near each other more often than far.
 bool swap_two(Search& search, double limit) {
   const TaskList& list = search.at.list();
-  std::size_t a = search.below(list.size()), b = search.below(list.size());
-  if (a == b) return false;
+  std::size_t a = search.below(list.size());
+  std::size_t b = search.below(4) > 0 ? a + search.span(static_cast<double>(list.size())) : search.below(list.size());
+  if (a == b || b >= list.size()) return false;
   if (b < a) std::swap(a, b);
   std::size_t way_of_a = list[a].way, way_of_b = list[b].way;
   if (search.net.tasks[list[a].task].ways.empty() || search.net.tasks[list[b].task].ways.empty()) return false;
@@ -109,25 +113,7 @@ bool swap_two(Search& search, double limit) {
 }
 
 bool any_move(Search& search, double limit) {
-  return search.below(4) == 0 ? swap_two(search, limit) : move_run(search, limit);
-}
-
-/// How much worse a move easily makes the list: a tenth of those that do make it worse by less.
-double easy_loss(Search& search) {
-  std::vector<double> losses;
-  losses.reserve(sampled_moves);
-  // What is tried here is put back by the next try; nothing is taken.
-  const double now = search.at.weight();
-  for (std::size_t k = 0; k < sampled_moves; ++k) {
-    if (!any_move(search, no_limit)) continue;
-    const double loss = search.at.next_weight() - now;
-    search.at.put_back();
-    if (loss > 0) losses.push_back(loss);
-  }
-  if (losses.empty()) return 1;
-  const auto low = losses.begin() + static_cast<std::ptrdiff_t>(losses.size() / 10);
-  std::nth_element(losses.begin(), low, losses.end());
-  return *low;
+  return search.below(5) < 2 ? swap_two(search, limit) : move_run(search, limit);
 }
 
 /// The share of the budget that is used up.
@@ -148,11 +134,12 @@ struct Budget {
 
 }  // namespace
 
-/// A descent, then cycles of annealing, each from the best list so far.
+/// A descent, then cycles of annealing, each from the best list so far and from a heat of what one task weighs there.
 Improved improved_list(ShopNet& net, const TaskList& from, const Levels& floor, const MoveBudget& allowed) {
-  Search search{net, MovingList(net, from), std::mt19937(allowed.seed), {}, {}};
-  Improved best{from, search.at.levels()};
+  Improved best{from, levels_of(net, from)};
+  const auto weights = [&] { return best.levels.late > floor.late ? while_late : Weights{}; };
   if (from.size() < 2 || best.levels <= floor) return best;
+  Search search{net, MovingList(net, from, weights()), std::mt19937(allowed.seed), {}, {}};
   Budget budget{allowed};
   double hot = 0;
   int cycle = -1;  // the descent
@@ -160,8 +147,8 @@ Improved improved_list(ShopNet& net, const TaskList& from, const Levels& floor, 
     const double progress = (budget.share - descent_share) / (1 - descent_share) * cycles;
     if (progress > static_cast<double>(cycle) + 1) {
       ++cycle;
-      search.at = MovingList(net, best.list);
-      hot = hot_share * easy_loss(search);
+      search.at = MovingList(net, best.list, weights());
+      hot = weighed(best.levels, weights()) / static_cast<double>(from.size());
     }
     const double heat = cycle < 0 ? 0 : hot * std::pow(cold_share, progress - cycle);
     const double limit = search.at.weight() - heat * std::log(search.unit());

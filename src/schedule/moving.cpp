@@ -7,25 +7,35 @@ namespace seambook {
 namespace {
 
 constexpr std::size_t stride = 8;  // tasks between two kept states
+constexpr std::size_t looks = 4;   // tasks between two looks at the limit
+
+/// Whatever is left would begin no earlier from here than from there, and with the same set-ups.
+bool no_earlier(const ShopNet& net, const Timeline& here, const Timeline& there) {
+  return here.mounted == there.mounted && (net.earlier.empty() || here.last == there.last) &&
+         std::ranges::equal(here.station_free, there.station_free, std::ranges::greater_equal{}) &&
+         std::ranges::equal(here.person_free, there.person_free, std::ranges::greater_equal{});
+}
 
 }  // namespace
 
-// A second late counts as much as ten of set-up; what cannot be done, more than any lateness of a year. The ends of the
-// stations are there so that a move that only makes room still goes somewhere.
-double weighed(const Levels& levels) {
-  return 1e9 * static_cast<double>(levels.unplaced) + 10.0 * static_cast<double>(levels.late) +
-         3600.0 * static_cast<double>(levels.moved) + static_cast<double>(levels.change) +
-         60.0 * static_cast<double>(levels.loads);
+double weighed(const Levels& levels, const Weights& weights) {
+  return 1e9 * static_cast<double>(levels.unplaced) + weights.late * static_cast<double>(levels.late) +
+         3600.0 * static_cast<double>(levels.moved) +
+         weights.change * (static_cast<double>(levels.change) + 60.0 * static_cast<double>(levels.loads));
 }
 
-double weighed_ends(const Timeline& line, Instant start) {
-  std::int64_t sum = 0;
-  for (const Instant end : line.station_free) sum += (end - start).count();
-  return 0.1 * static_cast<double>(sum);
+double MovingList::weighed_ends(const Timeline& line) const {
+  double sum = 0;
+  for (const Instant end : line.station_free) {
+    const auto length = static_cast<double>((end - net_->start).count());
+    sum += length * length;
+  }
+  return weights_.ends * sum / last_end_;
 }
 
-MovingList::MovingList(ShopNet& net, TaskList list)
+MovingList::MovingList(ShopNet& net, TaskList list, const Weights& weights)
     : net_(&net),
+      weights_(weights),
       list_(std::move(list)),
       next_(list_),
       position_(net.tasks.size()),
@@ -36,6 +46,9 @@ MovingList::MovingList(ShopNet& net, TaskList list)
       high_(list_.size()) {
   for (std::size_t p = 0; p < list_.size(); ++p) position_[list_[p].task] = p;
   time_tail(std::numeric_limits<double>::infinity());
+  for (const Instant end : line_.station_free)
+    last_end_ = std::max(last_end_, static_cast<double>((end - net.start).count()));
+  next_weight_ = weighed(next_levels_, weights_) + weighed_ends(line_);
   take();
 }
 
@@ -87,18 +100,43 @@ void MovingList::put_back() {
   timed_ = 0;
 }
 
+/// Behind `from` nothing has changed, and nothing there ends earlier than it did: were it all to end as it did, the
+/// list would still weigh more than `limit`.
+bool MovingList::hopeless(std::size_t from, double limit) {
+  const Levels& before = kept_[from / stride].levels;
+  Levels least = line_.levels;
+  order_finish_ = line_.order_finish;
+  for (std::size_t p = from; p < list_.size(); ++p) {
+    const Instant end = finishes_[list_[p].task];
+    const std::uint32_t order = net_->tasks[list_[p].task].order;
+    Instant& finish = order_finish_[order];
+    if (end <= finish || end == never_done) continue;
+    least.late += lateness(*net_, order, end) - lateness(*net_, order, finish);
+    finish = end;
+  }
+  least.unplaced += levels_.unplaced - before.unplaced;
+  least.moved += levels_.moved - before.moved;
+  least.change += levels_.change - before.change;
+  least.loads += levels_.loads - before.loads;
+  return weighed(least, weights_) + weight_ - weighed(levels_, weights_) > limit;
+}
+
 bool MovingList::time_tail(double limit) {
   line_ = kept_[low_ / stride];
-  bool good = true;
   std::size_t p = low_ / stride * stride;
-  for (; p < next_.size() && good; ++p) {
+  bool good = true, compared = low_ == 0 && high_ == next_.size();
+  while (p < next_.size() && good) {
     place(*net_, line_, next_finishes_, static_cast<std::uint32_t>(next_[p].task),
           static_cast<std::uint32_t>(next_[p].way));
-    good = weighed(line_.levels) <= limit;
+    ++p;
+    if (p % looks == 0) good = weighed(line_.levels, weights_) <= limit;
+    if (compared || p % stride != 0 || p < high_ || p == next_.size()) continue;
+    compared = no_earlier(*net_, line_, kept_[p / stride]);
+    good = good && !(compared && hopeless(p, limit));
   }
   timed_ = std::max(p, high_);
   if (good) next_levels_ = final_levels(*net_, line_);
-  if (good) next_weight_ = weighed(next_levels_) + weighed_ends(line_, net_->start);
+  if (good) next_weight_ = weighed(next_levels_, weights_) + weighed_ends(line_);
   return good && next_weight_ <= limit;
 }
 

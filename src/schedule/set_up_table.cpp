@@ -9,7 +9,7 @@ namespace {
 SetUp priced(SetUpTable& table, std::uint32_t state, std::uint32_t need) {
   const Change c = change(table.model, table.states[state], table.needs[need]);
   SetUp out;
-  out.seconds = whole_seconds(c.duration).count();
+  out.seconds = static_cast<std::int32_t>(whole_seconds(c.duration).count());
   out.never = std::any_of(c.tasks.begin(), c.tasks.end(), [&](std::size_t task) { return task >= table.tasks; });
   if (table.load_attribute &&
       std::find(c.attributes.begin(), c.attributes.end(), *table.load_attribute) != c.attributes.end())
@@ -46,18 +46,15 @@ SetUpTable set_up_table(const std::vector<std::vector<Seconds>>& prices) {
     table.rows.emplace_back();
     table.rows.back().reserve(row.size());
     for (std::uint32_t need = 0; need < row.size(); ++need)
-      table.rows.back().push_back({row[need].count(), need + 1, 0, false});
+      table.rows.back().push_back({static_cast<std::int32_t>(row[need].count()), need + 1, 0, false});
   }
   return table;
 }
 
-const SetUp& set_up(SetUpTable& table, std::uint32_t state, std::uint32_t need) {
+const SetUp& first_set_up(SetUpTable& table, std::uint32_t state, std::uint32_t need) {
   if (table.rows[state].empty()) table.rows[state].resize(table.needs.size());
-  if (table.rows[state][need].seconds < 0) {
-    const SetUp found = priced(table, state, need);
-    table.rows[state][need] = found;
-  }
-  return table.rows[state][need];
+  const SetUp found = priced(table, state, need);  // may add rows
+  return table.rows[state][need] = found;
 }
 
 }  // namespace seambook

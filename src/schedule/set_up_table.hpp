@@ -11,7 +11,7 @@
 namespace seambook {
 
 struct SetUp {
-  std::int64_t seconds = -1;  // -1: not priced yet
+  std::int32_t seconds = -1;  // -1: not priced yet; small, for many of these are read
   std::uint32_t state = 0;    // mounted afterwards
   std::uint32_t loads = 0;
   bool never = false;  // the station does not make this change
@@ -31,7 +31,12 @@ struct SetUpTable {
 SetUpTable set_up_table(const ShopProblem&, const ShopStation&, std::vector<Attributes> needs);
 /// A table of its own prices: after work of need n the state is n + 1, before the first work 0.
 SetUpTable set_up_table(const std::vector<std::vector<Seconds>>& prices);
-const SetUp& set_up(SetUpTable&, std::uint32_t state, std::uint32_t need);
+/// A change that has not been asked for before. Use set_up.
+const SetUp& first_set_up(SetUpTable&, std::uint32_t state, std::uint32_t need);
+inline const SetUp& set_up(SetUpTable& table, std::uint32_t state, std::uint32_t need) {
+  const std::vector<SetUp>& row = table.rows[state];
+  return row.empty() || row[need].seconds < 0 ? first_set_up(table, state, need) : row[need];
+}
 
 /// A change in whole seconds.
 Seconds whole_seconds(Time<>);

@@ -2,6 +2,7 @@
 
 #include <fstream>
 #include <limits>
+#include <set>
 #include <sstream>
 #include <stdexcept>
 
@@ -86,10 +87,12 @@ std::map<std::string, double> best_known(const std::filesystem::path& folder) {
   std::ifstream in(folder / "best-known.tsv");
   std::string line, word;
   std::size_t column = 0;
+  static const std::set<std::string> headings = {"best_known", "optimum_proved_here", "best_known_ub",
+                                                 "upper_bound_here"};
   if (!std::getline(in, line)) return known;
   std::istringstream heading(line);
   for (std::size_t c = 0; std::getline(heading, word, '\t'); ++c)
-    if (word == "best_known") column = c;
+    if (column == 0 && headings.contains(word)) column = c;
   while (std::getline(in, line)) {
     std::istringstream fields(line);
     std::string name, value;

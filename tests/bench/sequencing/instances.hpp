@@ -25,7 +25,8 @@ bool reads_pairs(const std::filesystem::path&);
 Instance read_instance(const std::filesystem::path&);
 /// What an order costs by the file's own matrix, infinity where it breaks a rule: written apart from the search.
 double checked_cost(const Instance&, const PairOrder&);
-/// The column `best_known` of `best-known.tsv` in a folder, by name; empty without that file.
+/// The best known values of `best-known.tsv` in a folder, by name: its first column of such a heading. Empty without
+/// that file.
 std::map<std::string, double> best_known(const std::filesystem::path& folder);
 
 }  // namespace seambook::bench

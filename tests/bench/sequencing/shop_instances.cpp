@@ -84,6 +84,10 @@ void read_one_machine(FileText& file, ShopInstance& instance) {
 
 }  // namespace
 
+bool reads_shop(const std::filesystem::path& path) {
+  return path.extension() == ".txt" || path.extension() == ".instance";
+}
+
 ShopInstance read_shop_instance(const std::filesystem::path& path) {
   ShopInstance instance;
   instance.name = path.stem().string();

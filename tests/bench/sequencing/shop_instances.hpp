@@ -15,6 +15,8 @@ struct ShopInstance {
   std::vector<std::vector<std::vector<Seconds>>> prices;  // [station][0 before the first, else task + 1][task]
 };
 
+/// Whether a file holds such an instance, by its extension.
+bool reads_shop(const std::filesystem::path&);
 /// `.txt`: jobs and machines, times, then SSD and a matrix for each machine; all jobs are one order due at once, so its
 /// lateness is the end of the last job. `.instance`: one machine, each job an order. Throws std::runtime_error with the
 /// file's name.
