@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <ctime>
+#include <limits>
 #include <random>
 
 #include "schedule/moving.hpp"
@@ -10,18 +11,25 @@
 namespace seambook {
 namespace {
 
-constexpr double longest_run = 30;
+constexpr std::size_t longest_run = 12, longest_late_run = 30;
 constexpr double descent_share = 0.05;  // of the budget
 constexpr int cycles = 3;
-constexpr double cold_share = 0.1;  // of the heat at a cycle's start
+constexpr std::size_t sampled_moves = 500;
+constexpr double no_limit = std::numeric_limits<double>::infinity();
 // While lateness may still come down, set-ups and ends only break ties: ten seconds of set-up are not worth one late.
-constexpr Weights while_late{10, 0.02, 1};
+constexpr Weights while_late{10, 0.02, 1, true};
+
+/// Heat at the start of an annealing and what of it is left at its end.
+struct Heat {
+  double hot = 0, cold_share = 1;
+};
 
 /// A search with its dice.
 struct Search {
   ShopNet& net;
   MovingList at;
   std::mt19937 dice;
+  bool late = false;                   // lateness is sought: more is tried at other stations and nearby
   std::vector<std::size_t> run, ways;  // reused
 
   std::size_t below(std::size_t n) { return dice() % n; }
@@ -61,7 +69,7 @@ std::size_t next_at(const Search& search, std::uint32_t station, std::size_t fro
 /// anywhere at another station.
 std::size_t target(Search& search, std::size_t from, std::uint32_t station) {
   const std::size_t size = search.at.list().size();
-  if (way_at(search, from).station != station) from = search.below(size);
+  if (search.late && way_at(search, from).station != station) from = search.below(size);
   const std::size_t distance = search.span(static_cast<double>(size));
   const bool forth = search.below(2) == 0;
   const std::size_t near = forth ? std::min(size - 1, from + distance) : from - std::min(from, distance);
@@ -76,12 +84,13 @@ bool move_run(Search& search, double limit) {
   const std::size_t from = search.below(list.size());
   const auto& ways = search.net.tasks[list[from].task].ways;
   if (ways.empty()) return false;
-  const std::size_t way = search.below(5) < 3 ? search.below(ways.size()) : list[from].way;
+  const bool other = search.late ? search.below(5) < 3 : search.below(4) == 0;
+  const std::size_t way = other ? search.below(ways.size()) : list[from].way;
   search.run.assign(1, from), search.ways.assign(1, way);
   const std::uint32_t station = way_at(search, from).station;
   const std::size_t kind = search.below(3);
   if (station != away && kind > 0) {
-    const std::size_t most = 1 + search.span(longest_run);
+    const std::size_t most = 1 + (search.late ? search.span(longest_late_run) : search.below(longest_run));
     for (std::size_t p = next_at(search, station, from + 1, true); p < list.size() && search.run.size() < most;
          p = next_at(search, station, p + 1, true)) {
       const auto like = way_like(search.net, list[p].task, ways[way]);
@@ -97,7 +106,8 @@ bool move_run(Search& search, double limit) {
 bool swap_two(Search& search, double limit) {
   const TaskList& list = search.at.list();
   std::size_t a = search.below(list.size());
-  std::size_t b = search.below(4) > 0 ? a + search.span(static_cast<double>(list.size())) : search.below(list.size());
+  std::size_t b = search.late && search.below(4) > 0 ? a + search.span(static_cast<double>(list.size()))
+                                                     : search.below(list.size());
   if (a == b || b >= list.size()) return false;
   if (b < a) std::swap(a, b);
   std::size_t way_of_a = list[a].way, way_of_b = list[b].way;
@@ -113,7 +123,33 @@ bool swap_two(Search& search, double limit) {
 }
 
 bool any_move(Search& search, double limit) {
-  return search.below(5) < 2 ? swap_two(search, limit) : move_run(search, limit);
+  const bool swap = search.late ? search.below(5) < 2 : search.below(4) == 0;
+  return swap ? swap_two(search, limit) : move_run(search, limit);
+}
+
+/// How much worse a move easily makes the list: a tenth of those that do make it worse by less.
+double easy_loss(Search& search) {
+  std::vector<double> losses;
+  losses.reserve(sampled_moves);
+  // What is tried here is put back by the next try; nothing is taken.
+  const double now = search.at.weight();
+  for (std::size_t k = 0; k < sampled_moves; ++k) {
+    if (!any_move(search, no_limit)) continue;
+    const double loss = search.at.next_weight() - now;
+    search.at.put_back();
+    if (loss > 0) losses.push_back(loss);
+  }
+  if (losses.empty()) return 1;
+  const auto low = losses.begin() + static_cast<std::ptrdiff_t>(losses.size() / 10);
+  std::nth_element(losses.begin(), low, losses.end());
+  return *low;
+}
+
+/// Lateness is spread over all tasks, so what one of them weighs sets the heat; set-ups are few beside the tasks, so
+/// what moves easily lose does.
+Heat heat_of(Search& search, bool late) {
+  if (late) return {search.at.weight() / static_cast<double>(search.at.list().size()), 0.1};
+  return {0.3 * easy_loss(search), 0.01};
 }
 
 /// The share of the budget that is used up.
@@ -134,23 +170,25 @@ struct Budget {
 
 }  // namespace
 
-/// A descent, then cycles of annealing, each from the best list so far and from a heat of what one task weighs there.
+/// A descent, then cycles of annealing, each from the best list so far.
 Improved improved_list(ShopNet& net, const TaskList& from, const Levels& floor, const MoveBudget& allowed) {
   Improved best{from, levels_of(net, from)};
-  const auto weights = [&] { return best.levels.late > floor.late ? while_late : Weights{}; };
+  const auto is_late = [&] { return best.levels.late > floor.late; };
+  const auto weights = [&] { return is_late() ? while_late : Weights{}; };
   if (from.size() < 2 || best.levels <= floor) return best;
-  Search search{net, MovingList(net, from, weights()), std::mt19937(allowed.seed), {}, {}};
+  Search search{net, MovingList(net, from, Weights{}), std::mt19937(allowed.seed), false, {}, {}};
   Budget budget{allowed};
-  double hot = 0;
+  Heat heats;
   int cycle = -1;  // the descent
   for (std::size_t k = 0; budget.left(k); ++k) {
     const double progress = (budget.share - descent_share) / (1 - descent_share) * cycles;
     if (progress > static_cast<double>(cycle) + 1) {
       ++cycle;
+      search.late = is_late();
       search.at = MovingList(net, best.list, weights());
-      hot = weighed(best.levels, weights()) / static_cast<double>(from.size());
+      heats = heat_of(search, is_late());
     }
-    const double heat = cycle < 0 ? 0 : hot * std::pow(cold_share, progress - cycle);
+    const double heat = cycle < 0 ? 0 : heats.hot * std::pow(heats.cold_share, progress - cycle);
     const double limit = search.at.weight() - heat * std::log(search.unit());
     if (!any_move(search, limit)) continue;
     search.at.take();

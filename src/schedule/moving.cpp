@@ -7,6 +7,7 @@ namespace seambook {
 namespace {
 
 constexpr std::size_t stride = 8;  // tasks between two kept states
+constexpr double rounding = 1e-6;  // of sums in another order
 constexpr std::size_t looks = 4;   // tasks between two looks at the limit
 
 /// Whatever is left would begin no earlier from here than from there, and with the same set-ups.
@@ -28,9 +29,9 @@ double MovingList::weighed_ends(const Timeline& line) const {
   double sum = 0;
   for (const Instant end : line.station_free) {
     const auto length = static_cast<double>((end - net_->start).count());
-    sum += length * length;
+    sum += weights_.level_ends ? length * length / last_end_ : length;
   }
-  return weights_.ends * sum / last_end_;
+  return weights_.ends * sum;
 }
 
 MovingList::MovingList(ShopNet& net, TaskList list, const Weights& weights)
@@ -118,7 +119,14 @@ bool MovingList::hopeless(std::size_t from, double limit) {
   least.moved += levels_.moved - before.moved;
   least.change += levels_.change - before.change;
   least.loads += levels_.loads - before.loads;
-  return weighed(least, weights_) + weight_ - weighed(levels_, weights_) > limit;
+  return weighed(least, weights_) + weight_ - weighed(levels_, weights_) > limit + rounding;
+}
+
+/// What has been timed before `to` ends no earlier than it did: what follows it waits at least as long.
+bool MovingList::ends_no_earlier(std::size_t to) const {
+  for (std::size_t p = low_; p < to; ++p)
+    if (next_finishes_[next_[p].task] < finishes_[next_[p].task]) return false;
+  return true;
 }
 
 bool MovingList::time_tail(double limit) {
@@ -131,7 +139,7 @@ bool MovingList::time_tail(double limit) {
     ++p;
     if (p % looks == 0) good = weighed(line_.levels, weights_) <= limit;
     if (compared || p % stride != 0 || p < high_ || p == next_.size()) continue;
-    compared = no_earlier(*net_, line_, kept_[p / stride]);
+    compared = no_earlier(*net_, line_, kept_[p / stride]) && ends_no_earlier(p);
     good = good && !(compared && hopeless(p, limit));
   }
   timed_ = std::max(p, high_);

@@ -11,7 +11,8 @@ namespace seambook {
 /// counts more than any lateness of a year.
 struct Weights {
   double late = 10, change = 1;
-  double ends = 0.05;  // of the stations, the late ones more: so that a move that only makes room still goes somewhere
+  double ends = 0.1;        // of the stations, so that a move that only makes room still goes somewhere
+  bool level_ends = false;  // the late ones count more, as their squares: work spreads over the stations
 };
 double weighed(const Levels&, const Weights&);
 
@@ -30,14 +31,16 @@ class MovingList {
   bool try_move(std::span<const std::size_t> from, std::size_t to, std::span<const std::size_t> ways, double limit);
   /// The tasks at two positions, a before b, change places.
   bool try_swap(std::size_t a, std::size_t b, std::size_t way_of_a, std::size_t way_of_b, double limit);
-  /// Goes on from what was tried last and did not fail; the next try leaves it else.
+  /// Goes on from what was tried last and did not fail, or leaves it.
   void take();
+  void put_back();
+  double next_weight() const { return next_weight_; }
   double weight() const { return weight_; }
 
  private:
-  void put_back();
   bool changed(std::size_t low, std::size_t high, double limit);
   bool time_tail(double limit);
+  bool ends_no_earlier(std::size_t to) const;
   bool hopeless(std::size_t from, double limit);
   double weighed_ends(const Timeline&) const;
 
