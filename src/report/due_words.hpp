@@ -30,8 +30,8 @@ std::vector<KeptBack> kept_back(const PlannedShop&);
 /// `not for the floor`.
 std::string_view kept_back_word(KeptBack::Kind);
 
-/// Where more is asked than there is: `H1: 47 h of work that nobody else can do by Tue 15 Sep 08:00 (machine-base); 44 h
-/// are open`. One for each station or welder.
+/// Where more is asked than there is: `H1: 47 h of work that nobody else can do by Tue 15 Sep 08:00 (machine-base); 44
+/// h are open`. One for each station or welder.
 std::vector<std::string> overload_lines(const PlannedShop&);
 
 }  // namespace seambook

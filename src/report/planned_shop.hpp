@@ -19,7 +19,7 @@ struct PlannedShop {
   Date date{};
   std::span<const Remedy> remedies{};
   std::span<const Moved> moved{};  // against the plan that this one follows
-  Time<> traveller_from{3600};  // a weldment with less planned labour has no traveller
+  Time<> traveller_from{3600};     // a weldment with less planned labour has no traveller
 };
 
 }  // namespace seambook

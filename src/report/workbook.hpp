@@ -107,7 +107,7 @@ struct Sheet {
   std::optional<std::pair<std::uint32_t, std::uint32_t>> repeat_rows;  // printed on every page
   std::vector<std::uint32_t> page_breaks;  // rows that begin a page, ascending; the print is scaled to the width
   bool landscape = false, locked = true;
-  bool one_page = false;  // printed on one page, however tall
+  bool one_page = false;       // printed on one page, however tall
   std::string header, footer;  // plain text; the page number is added by the writer
 };
 

@@ -9,8 +9,8 @@
 namespace seambook {
 
 /// `feed`, `program`, `job` and `weldment` follow from the work itself.
-inline constexpr std::array<std::string_view, 8> set_up_attributes = {
-    "process", "filler", "feed", "gas", "cleanliness", "program", "job", "weldment"};
+inline constexpr std::array<std::string_view, 8> set_up_attributes = {"process",     "filler",  "feed", "gas",
+                                                                      "cleanliness", "program", "job",  "weldment"};
 
 /// Refuses words that name no attribute of a set-up.
 std::string find_attribute(Diagnostics&, const Word&);
