@@ -71,7 +71,8 @@ TEST_CASE("the bay is cleaned down for stainless once, and nothing happens on th
   CHECK(count_of(plan, shop.work, "ST-1", "clean down for stainless") == 1);
   const Instant closed = test::at("2026-05-14", 0), next = test::at("2026-05-15", 0);
   for (const PlannedTask& task : plan.tasks) {
-    CAPTURE(shop.work.problem.tasks[task.task].name);
+    const std::string& name = shop.work.problem.tasks[task.task].name;  // clang 14: no binding in a lambda
+    CAPTURE(name);
     CHECK_FALSE((task.set_up >= closed && task.set_up < next));
     CHECK_FALSE((task.finish > closed && task.finish <= next));
   }
@@ -101,7 +102,8 @@ TEST_CASE("the minutes of the tasks are the floor minutes of the estimates, as a
     ++count[ref.job];
   }
   for (std::size_t n = 0; n < shop.jobs.size(); ++n) {
-    CAPTURE(shop.jobs[n].name);
+    const std::string& name = shop.jobs[n].name;
+    CAPTURE(name);
     const auto pieces = static_cast<double>(shop.jobs[n].quantities.front());
     for (const auto& row : shop.estimates[n].joints) floors[n] += pieces * joint_totals(row).floor.si;
     for (const auto& weldment : shop.estimates[n].weldments) floors[n] += pieces * weldment.floor.si;
