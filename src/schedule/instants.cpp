@@ -2,12 +2,13 @@
 
 #include <fmt/format.h>
 
+#include "read/shop_text.hpp"
+
 namespace seambook {
 namespace {
 
 namespace c = std::chrono;
 
-constexpr const char* short_weekdays[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
 constexpr const char* month_words[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                        "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 
@@ -35,7 +36,7 @@ std::string hour_word(Instant t) {
 
 std::string day_word(Instant t) {
   const Date date = date_of(t);
-  return fmt::format("{} {} {}", short_weekdays[weekday(date)], date.day, month_words[date.month - 1]);
+  return fmt::format("{} {} {}", weekday_words[weekday(date)], date.day, month_words[date.month - 1]);
 }
 
 std::string clock_word(Instant t) { return day_word(t) + " " + hour_word(t); }

@@ -7,15 +7,15 @@
 namespace seambook {
 
 /// What a task had to wait for, the last to come free.
-enum class Held : std::uint8_t { nothing, station, person, earlier_work, ready_date, working_time };
+enum class Waited : std::uint8_t { nothing, station, person, earlier_work, ready_date, working_time };
 
 struct PlannedTask {
   std::size_t task = 0, way = 0;
   Instant set_up{};           // when its set-up begins; equal to `start` without one
   Instant start{}, finish{};  // of the work
   Change change;              // of set-up before it
-  Held held = Held::nothing;
-  std::optional<std::size_t> held_by;  // the task whose end it waited for
+  Waited waited = Waited::nothing;
+  std::optional<std::size_t> waited_for;  // the task whose end it waited for
   std::string reason;
 };
 

@@ -36,19 +36,19 @@ void give_set_up_reasons(const ShopProblem& problem, std::size_t station, const 
   for (std::size_t k = 0; k < turn.size(); ++k) plan.tasks[turn[k]].reason = order.steps[k].reason;
 }
 
-std::string held_words(const ShopProblem& problem, const PlannedTask& task) {
-  const std::string other = task.held_by ? problem.tasks[*task.held_by].name : "";
-  switch (task.held) {
-    case Held::person:
+std::string waited_words(const ShopProblem& problem, const PlannedTask& task) {
+  const std::string other = task.waited_for ? problem.tasks[*task.waited_for].name : "";
+  switch (task.waited) {
+    case Waited::person:
       return fmt::format("; {} comes from {}", problem.people[problem.tasks[task.task].ways[task.way].people[0]].stamp,
                          other);
-    case Held::earlier_work:
+    case Waited::earlier_work:
       return "; after " + other;
-    case Held::ready_date:
+    case Waited::ready_date:
       return "; not ready or not wanted before " + clock_word(task.set_up);
-    case Held::nothing:
-    case Held::station:
-    case Held::working_time:
+    case Waited::nothing:
+    case Waited::station:
+    case Waited::working_time:
       return {};
   }
   return {};
@@ -89,7 +89,7 @@ void give_plan_reasons(const ShopProblem& problem, Plan& plan) {
     give_set_up_reasons(problem, s, turns[s], plan);
     for (std::size_t k = 0; k < turns[s].size(); ++k) {
       PlannedTask& task = plan.tasks[turns[s][k]];
-      task.reason += urgency_words(problem, plan, turns[s], k) + held_words(problem, task);
+      task.reason += urgency_words(problem, plan, turns[s], k) + waited_words(problem, task);
     }
   }
 }

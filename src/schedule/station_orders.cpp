@@ -5,6 +5,7 @@
 
 #include "schedule/floors.hpp"
 #include "sequence/bound.hpp"
+#include "sequence/edges.hpp"
 
 namespace seambook {
 namespace {
@@ -14,28 +15,6 @@ std::optional<std::size_t> only_station(const ShopTask& task) {
   if (task.ways.empty()) return std::nullopt;
   const auto same = [&](const Way& way) { return way.station == task.ways.front().station; };
   return std::all_of(task.ways.begin(), task.ways.end(), same) ? task.ways.front().station : std::nullopt;
-}
-
-/// Precedence among some tasks, also where it runs over others. `number`: of a task among them.
-std::vector<Edge> edges_among(const std::vector<std::vector<std::size_t>>& followers,
-                              const std::vector<std::optional<std::size_t>>& number) {
-  std::vector<Edge> edges;
-  std::vector<std::size_t> seen(number.size(), number.size());
-  for (std::size_t t = 0; t < number.size(); ++t) {
-    if (!number[t]) continue;
-    std::vector<std::size_t> open = followers[t];
-    while (!open.empty()) {
-      const std::size_t next = open.back();
-      open.pop_back();
-      if (seen[next] == t) continue;
-      seen[next] = t;
-      if (number[next])
-        edges.emplace_back(*number[t], *number[next]);
-      else
-        open.insert(open.end(), followers[next].begin(), followers[next].end());
-    }
-  }
-  return edges;
 }
 
 struct AtStation {

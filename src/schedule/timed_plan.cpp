@@ -8,27 +8,28 @@ namespace seambook {
 namespace {
 
 /// What the task waited for: of all that had to be there, the last.
-std::pair<Held, std::optional<std::size_t>> held_by(const ShopNet& net, const Timeline& before,
-                                                    const Finishes& finishes, const Listed& at, const Placed& placed,
-                                                    const std::vector<std::uint32_t>& last_of_person) {
+std::pair<Waited, std::optional<std::size_t>> waited_for(const ShopNet& net, const Timeline& before,
+                                                         const Finishes& finishes, const Listed& at,
+                                                         const Placed& placed,
+                                                         const std::vector<std::uint32_t>& last_of_person) {
   const NetTask& task = net.tasks[at.task];
   const NetWay& way = task.ways[at.way];
   Instant latest = net.start;
-  std::pair<Held, std::optional<std::size_t>> out{Held::nothing, std::nullopt};
-  const auto look = [&](Instant free, Held held, std::optional<std::size_t> by) {
+  std::pair<Waited, std::optional<std::size_t>> out{Waited::nothing, std::nullopt};
+  const auto look = [&](Instant free, Waited waited, std::optional<std::size_t> by) {
     if (free <= latest) return;
     latest = free;
-    out = {held, by};
+    out = {waited, by};
   };
-  look(way.not_before, Held::ready_date, std::nullopt);
+  look(way.not_before, Waited::ready_date, std::nullopt);
   if (way.station != away && before.last[way.station] != away)
-    look(before.station_free[way.station], Held::station, before.last[way.station]);
+    look(before.station_free[way.station], Waited::station, before.last[way.station]);
   for (std::uint32_t p = 0; p < way.people; ++p) {
     const std::uint32_t person = net.people[way.first_person + p];
-    if (last_of_person[person] != away) look(before.person_free[person], Held::person, last_of_person[person]);
+    if (last_of_person[person] != away) look(before.person_free[person], Waited::person, last_of_person[person]);
   }
-  for (const std::uint32_t b : task.before) look(finishes[b] + net.tasks[b].rest, Held::earlier_work, b);
-  if (placed.set_up > latest) return {Held::working_time, std::nullopt};
+  for (const std::uint32_t b : task.before) look(finishes[b] + net.tasks[b].rest, Waited::earlier_work, b);
+  if (placed.set_up > latest) return {Waited::working_time, std::nullopt};
   return out;
 }
 
@@ -57,7 +58,7 @@ Plan timed_plan(const ShopProblem& problem, const TaskList& list) {
         place(net, line, finishes, static_cast<std::uint32_t>(at.task), static_cast<std::uint32_t>(at.way));
     if (!placed.done) continue;
     PlannedTask task{at.task, at.way, placed.set_up, placed.start, placed.finish, {}, {}, {}, {}};
-    std::tie(task.held, task.held_by) = held_by(net, before, finishes, at, placed, last_of_person);
+    std::tie(task.waited, task.waited_for) = waited_for(net, before, finishes, at, placed, last_of_person);
     const Way& way = problem.tasks[at.task].ways[at.way];
     if (way.station) {
       task.change = change(problem.model, mounted[*way.station], problem.tasks[at.task].needs);

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "resolve/stations.hpp"
+#include "sequence/edges.hpp"
 #include "sequence/needs.hpp"
 
 namespace seambook {
@@ -88,30 +89,13 @@ bool assign_all(const RateBook& book, std::span<const Job> jobs, Work& work, Dia
   return found_all;
 }
 
-/// Precedence between operations of one station, also where it runs over operations of others.
-std::vector<Edge> edges_at(const Work& work, std::size_t station,
-                           const std::vector<std::vector<std::size_t>>& followers) {
-  std::vector<std::size_t> local(work.refs.size());
+/// The numbers of a station's operations among themselves.
+std::vector<std::optional<std::size_t>> numbers_at(const Work& work, std::size_t station) {
+  std::vector<std::optional<std::size_t>> numbers(work.refs.size());
   std::size_t count = 0;
-  for (std::size_t i = 0; i < work.refs.size(); ++i) local[i] = work.station[i] == station ? count++ : 0;
-  std::vector<Edge> edges;
-  std::vector<std::size_t> seen(work.refs.size(), work.refs.size());
-  for (std::size_t i = 0; i < work.refs.size(); ++i) {
-    if (work.station[i] != station) continue;
-    std::vector<std::size_t> open = followers[i];
-    while (!open.empty()) {
-      const std::size_t next = open.back();
-      open.pop_back();
-      if (seen[next] == i) continue;
-      seen[next] = i;
-      if (work.station[next] == station) {
-        edges.emplace_back(local[i], local[next]);
-      } else {
-        open.insert(open.end(), followers[next].begin(), followers[next].end());
-      }
-    }
-  }
-  return edges;
+  for (std::size_t i = 0; i < numbers.size(); ++i)
+    if (work.station[i] == station) numbers[i] = count++;
+  return numbers;
 }
 
 /// Orders of several stations may wait for each other in a ring, though none does alone.
@@ -152,7 +136,7 @@ std::optional<std::vector<StationWork>> sequence_jobs(const RateBook& book, std:
     }
     if (at.refs.empty()) continue;
     fill_problem(book, jobs, at);
-    at.problem.precedence = edges_at(work, s, followers);
+    at.problem.precedence = edges_among(followers, numbers_at(work, s));
     at.sequence = sequence(at.problem, budget);
     out.push_back(std::move(at));
   }
