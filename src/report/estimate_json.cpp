@@ -30,20 +30,20 @@ Json count(double x) {
   return x == std::floor(x) && std::fabs(x) < 9e15 ? Json(static_cast<std::int64_t>(x)) : Json(x);
 }
 
-double kind(const KindMoney& cost, CostKind k) { return cost[static_cast<std::size_t>(k)]; }
+double money_of(const KindMoney& cost, CostKind k) { return cost[static_cast<std::size_t>(k)]; }
 
 /// Set-up labour counts as labour, bought cutting as outside work.
 Json cost_json(const KindMoney& cost) {
   Json json;
-  json["labour"] = kind(cost, CostKind::labour) + kind(cost, CostKind::set_up);
-  json["filler"] = kind(cost, CostKind::filler);
-  json["gas"] = kind(cost, CostKind::gas);
-  json["power"] = kind(cost, CostKind::power);
-  json["equipment"] = kind(cost, CostKind::equipment);
-  json["wear"] = kind(cost, CostKind::wear);
-  json["base_metal"] = kind(cost, CostKind::base_metal);
-  json["outside"] = kind(cost, CostKind::outside) + kind(cost, CostKind::cutting);
-  json["other"] = kind(cost, CostKind::free_issue) + kind(cost, CostKind::other);
+  json["labour"] = money_of(cost, CostKind::labour) + money_of(cost, CostKind::set_up);
+  json["filler"] = money_of(cost, CostKind::filler);
+  json["gas"] = money_of(cost, CostKind::gas);
+  json["power"] = money_of(cost, CostKind::power);
+  json["equipment"] = money_of(cost, CostKind::equipment);
+  json["wear"] = money_of(cost, CostKind::wear);
+  json["base_metal"] = money_of(cost, CostKind::base_metal);
+  json["outside"] = money_of(cost, CostKind::outside) + money_of(cost, CostKind::cutting);
+  json["other"] = money_of(cost, CostKind::free_issue) + money_of(cost, CostKind::other);
   json["total"] = sum_of_kinds(cost);
   return json;
 }
