@@ -1,5 +1,6 @@
 // Good orders without a proof, by exchanging two runs that stand next to each other. That keeps the direction within
 // each run, so arcs need not cost the same both ways, and it holds the move of one run elsewhere as a special case.
+// Where most arcs do cost the same both ways, runs are turned around too.
 // (Savelsbergh 1990 for precedence in exchanges; Or 1976; Martin, Otto and Felten 1991 for descent, kick, accept.)
 #pragma once
 

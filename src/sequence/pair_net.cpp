@@ -65,6 +65,19 @@ PairNet pair_net(const PairProblem& problem) {
   return net;
 }
 
+bool same_both_ways(const PairNet& net) {
+  std::size_t same = 0, pairs = 0;
+  for (std::size_t u = 0; u < net.nodes; ++u) {
+    for (std::size_t v = u + 1; v < net.nodes; ++v) {
+      const Time<> there = net.arc(u, v), back = net.arc(v, u);
+      if (!(there < never_next) || !(back < never_next)) continue;
+      ++pairs;
+      same += there == back ? 1 : 0;
+    }
+  }
+  return 2 * same > pairs;
+}
+
 Time<> cost_of(const PairNet& net, std::span<const std::uint32_t> order) {
   Time<> total{};
   for (std::size_t i = 0; i + 1 < order.size(); ++i) total = total + net.arc(order[i], order[i + 1]);

@@ -33,6 +33,9 @@ struct PairNet {
 
 PairNet pair_net(const PairProblem&);
 
+/// Whether most pairs that may stand either way round cost the same both ways.
+bool same_both_ways(const PairNet&);
+
 /// Node 0 first, the last node last; every node once.
 using PairOrder = std::vector<std::uint32_t>;
 Time<> cost_of(const PairNet&, std::span<const std::uint32_t> order);

@@ -85,6 +85,12 @@ void descend_far(PricedSearch& search, std::size_t kicks, std::uint32_t seed) {
 
 void descend_near(PricedSearch& search, std::size_t kicks, std::uint32_t seed) {
   PairResult& result = search.result;
+  if (same_both_ways(search.net)) {  // runs may be turned around, which paid ends would hide
+    const Time<> cost = cost_of(search.net, result.order);
+    const Annealing annealing{kicks, cost * (1 / static_cast<double>(search.net.nodes)), {}};
+    result.order = descended(search.net, result.order, result.bound, annealing, seed);
+    return;
+  }
   const NodePrices& prices = search.prices.back();
   const Annealing annealing = near_annealing(search.net, cost_of(search.net, result.order), prices.together, kicks);
   result.order = descended_by(search.net, prices, result.order, result.bound, annealing, seed);
