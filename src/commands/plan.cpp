@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "basics/hash.hpp"
+#include "commands/interrupt.hpp"
 #include "commands/output.hpp"
 #include "commands/plan_inputs.hpp"
 #include "commands/reported.hpp"
@@ -101,6 +102,25 @@ void write_plan_result(const Arguments& arguments, Batch& batch, const PlanJobs&
   write_result(json_document(members, batch.diagnostics, batch.told));
 }
 
+struct SearchedPlan {
+  Plan plan;
+  std::vector<Remedy> remedies;
+};
+
+/// An interrupt ends the search, not the program.
+SearchedPlan searched(const Arguments& arguments, Batch& batch, const WorkToPlan& asked, const ShopWork& work) {
+  const InterruptStops interrupt;
+  PlanBudget budget;
+  budget.seconds = arguments.seconds, budget.stop = &InterruptStops::asked();
+  SearchedPlan out{plan(work.problem, budget), {}};
+  budget.placements /= 4, budget.seconds /= 4;  // for each remedy
+  out.remedies = remedies(asked, out.plan, budget);
+  if (is_stopped(budget))
+    batch.diagnostics.warning({}, "the search was interrupted: this is the best plan found until then",
+                              "run it again, with --seconds if it took too long");
+  return out;
+}
+
 /// False when there is no result to show; that has been said.
 bool run(const Arguments& arguments, Batch& batch, const PlanJobs& jobs) {
   const RateBook& book = *batch.rates[*jobs.rates].book;
@@ -121,12 +141,8 @@ bool run(const Arguments& arguments, Batch& batch, const PlanJobs& jobs) {
   }
   if (!strict_enough(arguments, batch, "the plan")) return false;
   if (inputs->from) work->problem.earlier = earlier_places(*work, *inputs->from);
-  PlanBudget budget;
-  budget.seconds = arguments.seconds;
-  Plan plan = seambook::plan(work->problem, budget);
+  auto [plan, remedy] = searched(arguments, batch, asked, *work);
   if (inputs->order && !compare_order(arguments, batch, *work, *inputs->order, plan)) return false;
-  budget.placements /= 4;  // for each remedy
-  const std::vector<Remedy> remedy = remedies(asked, plan, budget);
   const std::vector<Moved> moved = moved_tasks(*work, plan);
   const PlannedShop shop{book, jobs.jobs, jobs.estimates, *work, plan, date_of(start), remedy, moved};
   const auto path = std::filesystem::path(arguments.out) / fmt::format("plan-{}.xlsx", iso(shop.date));

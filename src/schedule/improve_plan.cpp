@@ -164,7 +164,7 @@ struct Budget {
     } else if (done % 64 == 0) {
       share = static_cast<double>(std::clock() - begin) / CLOCKS_PER_SEC / of.seconds;
     }
-    return share < 1;
+    return share < 1 && !(of.stop != nullptr && *of.stop);
   }
 };
 

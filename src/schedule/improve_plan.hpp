@@ -3,6 +3,8 @@
 // turn.
 #pragma once
 
+#include <atomic>
+
 #include "schedule/timeline.hpp"
 
 namespace seambook {
@@ -17,6 +19,7 @@ struct MoveBudget {
   std::size_t moves = 0;
   double seconds = 0;  // of processor time, in place of moves when not 0
   std::uint32_t seed = 1;
+  const std::atomic<bool>* stop = nullptr;  // ends it when true
 };
 
 /// Stops early when the levels come down to `floor`.

@@ -65,7 +65,8 @@ std::vector<TaskList> starts(const Looked& at, const std::vector<std::uint32_t>&
 void improve(const Looked& at, const TaskList& from, double share, std::uint32_t seed, Found& found) {
   const auto moves =
       static_cast<std::size_t>(share * static_cast<double>(at.budget.placements)) / at.problem.tasks.size();
-  const Improved better = improved_list(at.net, from, found.floor, {moves, share * at.budget.seconds, seed});
+  const Improved better =
+      improved_list(at.net, from, found.floor, {moves, share * at.budget.seconds, seed, at.budget.stop});
   TaskList list = list_with_stations(at.problem, stations_of(at.problem, better.list), at.possible, at.budget.stations);
   if (better.levels < found.levels) found.list = better.list, found.levels = better.levels;
   if (!list.empty()) keep_better(found, at.net, std::move(list));
@@ -74,7 +75,10 @@ void improve(const Looked& at, const TaskList& from, double share, std::uint32_t
 /// What is still open is sought by all lists where there are few, else by improving each start for half the budget, and
 /// then the best of all.
 void search(const Looked& at, const std::vector<TaskList>& lists, Found& found) {
-  const auto done = [&] { return found.proved = found.proved || found.levels <= found.floor; };
+  const auto done = [&] {
+    found.proved = found.proved || found.levels <= found.floor;
+    return found.proved || is_stopped(at.budget);
+  };
   if (done()) return;
   if (at.problem.tasks.size() <= most_exact_tasks) {
     const ExactPlan exact = best_plan(at.net, found.levels, found.floor, at.budget.states);

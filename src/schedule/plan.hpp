@@ -2,6 +2,8 @@
 // much better any plan could be.
 #pragma once
 
+#include <atomic>
+
 #include "schedule/shop.hpp"
 
 namespace seambook {
@@ -57,7 +59,10 @@ struct PlanBudget {
   std::size_t states = 60'000;                // of the exact search
   double seconds = 0;                         // of processor time, in place of placements when not 0
   SearchBudget stations = {100'000, 50'000};  // of the order at each station by itself
+  const std::atomic<bool>* stop = nullptr;    // when it turns true, the best plan found so far is given
 };
+
+inline bool is_stopped(const PlanBudget& budget) { return budget.stop != nullptr && *budget.stop; }
 
 /// The best plan found: the levels in turn, the first first.
 Plan plan(const ShopProblem&, const PlanBudget& = {});

@@ -38,6 +38,7 @@ std::vector<Remedy> remedies(const WorkToPlan& asked, const Plan& plan_now, cons
       {"overtime, and fit-up and tacks by other welders", true, true, false},
       {"other welders qualified for this work", false, false, true}};
   for (const auto& [what, overtime, anybody_fits, anybody_welds] : tries) {
+    if (is_stopped(budget)) break;
     if (overtime && !asked.book.calendar.overtime) continue;
     WorkToPlan changed = asked;
     changed.overtime = overtime, changed.anybody_fits = anybody_fits, changed.anybody_welds = anybody_welds;

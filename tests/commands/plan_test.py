@@ -1,16 +1,22 @@
 """`plan` from the command line on small invented jobs: its JSON checked again, spoiled, followed, timed against somebody's
-order; what must not be sent to the floor; the same bytes twice; wrong usage. Called with the seambook executable and the
+order; what must not be sent to the floor; interrupts; the same bytes twice; wrong usage. Called with the seambook executable and the
 source root."""
 import copy
 import json
+import re
 import shutil
+import signal
 import subprocess
 import sys
 import tempfile
+import time
 import unittest
+import zipfile
 from pathlib import Path
 
 SEAMBOOK, ROOT = Path(sys.argv[1]).resolve(), Path(sys.argv[2]).resolve()
+sys.path.insert(0, str(ROOT / "tests/bench"))
+from shop_week import write_week  # noqa: E402
 WHY = "basis: assumption, source: test"
 STATION = (f'processes: [135], groups: ["1"], mounted: {{process: 135, filler: G3Si1-1.0, feed: solid 1.0, gas: M21, '
            f'cleanliness: carbon}}, {WHY}')
@@ -217,6 +223,41 @@ class Floor(Planning):
         self.assertTrue([step for step in steps_of(plan) if "/L1/" in step["operation"]])
         released = self.write("day.yaml", "format: 1\nreleased: [{joint: lug/w/L1, by: Q9}]\n")
         self.assertEqual(self.printed("--day", released, jobs=["lug.yaml"])["blocked"], [])
+
+
+class Interrupted(unittest.TestCase):
+    def searching(self, folder):
+        """A plan that is being searched, by the kernel's word that interrupts are caught: only while it searches are they."""
+        words = [SEAMBOOK, "plan", *write_week(folder), "--rates", "rates", "--date", "2026-05-11", "--seconds", "300", "--json"]
+        running = subprocess.Popen(words, cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+        self.addCleanup(running.kill)
+        status = Path(f"/proc/{running.pid}/status")
+        caught = 0
+        while running.poll() is None and not caught & 1 << signal.SIGINT - 1:
+            caught = int(re.search(r"SigCgt:\s*(\w+)", status.read_text()).group(1), 16)
+            time.sleep(0.01)
+        return running
+
+    @unittest.skipUnless(Path("/proc/self/status").exists(), "needs /proc")
+    def test_an_interrupted_search_gives_its_best_plan_and_a_second_interrupt_ends_it(self):
+        with tempfile.TemporaryDirectory() as name:
+            folder = Path(name)
+            running = self.searching(folder)
+            time.sleep(0.5)
+            running.send_signal(signal.SIGINT)
+            printed, said = running.communicate(timeout=100)
+            self.assertEqual(running.returncode, 0, said)
+            self.assertIn("warning: the search was interrupted", said)
+            self.assertGreater(len(steps_of(json.loads(printed))), 300)
+            workbook = folder / "out/plan-2026-05-11.xlsx"
+            self.assertIsNone(zipfile.ZipFile(workbook).testzip())
+            workbook.unlink()
+            running = self.searching(folder)
+            while running.poll() is None:
+                running.send_signal(signal.SIGINT)
+            running.communicate()
+            self.assertEqual(running.returncode, -signal.SIGINT)
+            self.assertEqual(list((folder / "out").iterdir()), [])
 
 
 class Bytes(Planning):
