@@ -64,6 +64,8 @@ void append_source(std::string& out, std::string_view line, std::uint32_t column
   if (column > 0) out += under + "^\n";
 }
 
+bool is_error(const Diagnostic& d) { return d.level == Level::error; }
+
 std::u32string letters_of(std::string_view word) {
   std::u32string letters;
   for (std::size_t at = 0; at < word.size();) {
@@ -99,7 +101,9 @@ std::uint32_t Diagnostics::add_file(std::string name, std::string text) {
 }
 
 void Diagnostics::error(Place place, std::string message, std::string hint) {
+  if (full()) return;
   list.push_back({Level::error, place, std::move(message), std::move(hint)});
+  if (full()) list.push_back({Level::error, place, "too many faults", "mend the others first"});
 }
 
 void Diagnostics::warning(Place place, std::string message, std::string hint) {
@@ -110,8 +114,11 @@ void Diagnostics::note(Place place, std::string message, std::string hint) {
   list.push_back({Level::note, place, std::move(message), std::move(hint)});
 }
 
-bool Diagnostics::has_errors() const {
-  return std::any_of(list.begin(), list.end(), [](const Diagnostic& d) { return d.level == Level::error; });
+bool Diagnostics::has_errors() const { return std::any_of(list.begin(), list.end(), is_error); }
+
+bool Diagnostics::full() const {
+  if (list.size() < most_errors) return false;
+  return static_cast<std::size_t>(std::count_if(list.begin(), list.end(), is_error)) >= most_errors;
 }
 
 std::string where(const Diagnostics& diagnostics, Place place) {

@@ -31,15 +31,20 @@ struct SourceFile {
 };
 
 struct Diagnostics {
+  static constexpr std::size_t most_errors = 1000;
   std::vector<SourceFile> files{1};  // index is Place::file
   std::vector<Diagnostic> list;
 
   /// Registers a file so that places can point into it; gives its number.
   std::uint32_t add_file(std::string name, std::string text);
+  /// Once there are most_errors in the list it says so and takes no more: nobody mends more at a time, and hostile
+  /// files would fill memory.
   void error(Place, std::string message, std::string hint = {});
   void warning(Place, std::string message, std::string hint = {});
   void note(Place, std::string message, std::string hint = {});
   bool has_errors() const;
+  /// True once no more errors are taken: reading on is of no use.
+  bool full() const;
 };
 
 /// `jobs/a.yaml:14:7`, or the file's name alone when there is no line.

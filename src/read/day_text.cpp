@@ -99,7 +99,10 @@ void read_rows(Reading& reading, std::uint32_t file, DayText& day) {
   if (std::find(matched.begin(), matched.end(), what_column) == matched.end())
     reading.diagnostics.error({file, 1, 1}, "the heading 'what' is missing",
                               "begin with: what,name,from,until,station,welder,note");
-  for (const std::vector<CsvField>& row : table->rows) take_row(reading, row, matched, day);
+  for (const std::vector<CsvField>& row : table->rows) {
+    if (reading.diagnostics.full()) break;
+    take_row(reading, row, matched, day);
+  }
 }
 
 }  // namespace

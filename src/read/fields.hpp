@@ -83,7 +83,7 @@ void read_fields(Reading& reading, Value map, S& into) {
   const std::span<const Field<S>> table = fields<S>();
   std::vector<bool> stood(table.size(), false);
   into.place = map.place();
-  for (Value key = map.first(); key;) {
+  for (Value key = map.first(); key && !reading.diagnostics.full();) {
     const Value value = key.next();
     std::size_t at = 0;
     while (at < table.size() && table[at].info.key != key.text()) ++at;
@@ -116,8 +116,10 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::option
 template <class S>
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<S>& into) {
   const FieldInfo entry = one_of(info, Shape::section);
-  for (const Value item : entries_of(reading, value, info))
+  for (const Value item : entries_of(reading, value, info)) {
+    if (reading.diagnostics.full()) return;
     if (expect_kind(reading, item, entry, Kind::map)) read_fields(reading, item, into.emplace_back());
+  }
 }
 
 }  // namespace seambook

@@ -43,7 +43,7 @@ void read_unit(Reading& reading, Value key, const FieldInfo& info) {
 void read_units(Reading& reading, Value units) {
   if (!expect_kind(reading, units, {.key = "units", .about = "{length: mm}", .shape = Shape::section}, Kind::map))
     return;
-  for (Value key = units.first(); key; key = key.next().next()) {
+  for (Value key = units.first(); key && !reading.diagnostics.full(); key = key.next().next()) {
     const FieldInfo* found = nullptr;
     std::vector<std::string_view> known;
     for (const FieldInfo& info : unit_infos) {

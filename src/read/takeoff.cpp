@@ -69,6 +69,7 @@ std::vector<JointText> read_takeoff(Reading& reading, std::uint32_t file) {
   RowTree rows;
   rows.tree.file = file;
   for (const std::vector<CsvField>& row : table->rows) {
+    if (reading.diagnostics.full()) break;
     const std::uint32_t map = add_row(rows, row, columns);
     read_fields(reading, Value(rows.tree, map), joints.emplace_back());
     rows.tree.nodes.clear();

@@ -147,7 +147,7 @@ std::vector<Value> entries_of(Reading& reading, Value list, const FieldInfo& inf
   std::vector<Value> entries;
   if (!expect_kind(reading, list, info, Kind::list)) return entries;
   std::size_t number = 0;
-  for (Value entry = list.first(); entry; entry = entry.next()) {
+  for (Value entry = list.first(); entry && !reading.diagnostics.full(); entry = entry.next()) {
     ++number;
     if (entry.kind() != Kind::nothing)
       entries.push_back(entry);

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "schedule/instants.hpp"
+#include "text/json_bounds.hpp"
 
 namespace seambook {
 namespace {
@@ -59,7 +60,12 @@ void read_step(ReadingPlan& reading, const PlanRead& json, const std::string& st
 
 std::optional<PastPlan> read_past_plan(std::uint32_t file, Diagnostics& diagnostics) {
   ReadingPlan reading{diagnostics, Place{file, 1, 1}};
-  const PlanRead document = PlanRead::parse(diagnostics.files[file].text, nullptr, false);
+  const std::string& text = diagnostics.files[file].text;
+  if (!json_within_bounds(text)) {
+    reading.refuse("this is no plan: it holds too many values, or too many lists inside each other");
+    return std::nullopt;
+  }
+  const PlanRead document = PlanRead::parse(text, nullptr, false);
   const PlanRead* stations = document.is_discarded() ? nullptr : list_in(document, "stations");
   if (stations == nullptr) {
     reading.refuse("this is no plan: it holds no list 'stations'");

@@ -3,6 +3,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "text/json_bounds.hpp"
+
 namespace seambook {
 namespace {
 
@@ -105,7 +107,9 @@ std::optional<PastQuote> read_past_quote(std::uint32_t file, const std::string& 
     diagnostics.error({file, 0, 0}, std::move(problem), std::move(hint));
     return std::nullopt;
   };
-  const PastJson document = PastJson::parse(diagnostics.files[file].text, nullptr, false);
+  const std::string& text = diagnostics.files[file].text;
+  if (!json_within_bounds(text)) return refuse("holds too many values, or too many lists inside each other", made_by);
+  const PastJson document = PastJson::parse(text, nullptr, false);
   if (document.is_discarded()) return refuse("is no JSON", made_by);
   if (!is_our_document(document)) return refuse("is no quote of this program in format 1", made_by);
   PastQuote past;

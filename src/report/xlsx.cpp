@@ -35,7 +35,8 @@ time_t creation_time(const Workbook& workbook) {
 }
 
 void set_properties(lxw_workbook* book, const Workbook& workbook) {
-  std::string title = workbook.title, author = workbook.author, subject = workbook.subject;
+  std::string title = property_text(workbook.title), author = property_text(workbook.author),
+              subject = property_text(workbook.subject);
   lxw_doc_properties properties{};
   properties.title = title.data();
   properties.author = author.data();

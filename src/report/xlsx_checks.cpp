@@ -181,7 +181,7 @@ void check_charts(const Workbook& workbook, const Sheet& sheet) {
 
 void check_book(const Workbook& workbook) {
   for (const std::string* text : {&workbook.title, &workbook.author, &workbook.subject}) {
-    check_text({{}, {}, "document properties"}, *text, message_limit);
+    check_text({{}, {}, "document properties"}, *text, text_limit);  // they are cut when written
   }
   const std::chrono::year_month_day date{std::chrono::year(workbook.year),
                                          std::chrono::month(static_cast<unsigned>(workbook.month)),
@@ -207,6 +207,17 @@ void check_writable(const Workbook& workbook) {
     check_text({sheet.name, {}, "header"}, sheet.header, text_limit);
     check_text({sheet.name, {}, "footer"}, sheet.footer, text_limit);
   }
+}
+
+std::string property_text(std::string_view text) {
+  std::size_t length = 0;
+  for (std::size_t at = 0; at < text.size();) {
+    const Character next = character_at(text, at);
+    length += next.code > 0xFFFF ? 2 : 1;
+    if (length >= message_limit && at + next.bytes < text.size()) return std::string(text.substr(0, at)) + "…";
+    at += next.bytes;
+  }
+  return std::string(text);
 }
 
 std::string escaped_text(std::string_view text) {

@@ -13,5 +13,7 @@ namespace seambook {
 void check_writable(const Workbook&);
 /// The format reads `_x0041_` as an escaped `A`. Gives text that reads back as typed.
 std::string escaped_text(std::string_view text);
+/// As a property of the document, cut to what the format takes.
+std::string property_text(std::string_view text);
 
 }  // namespace seambook

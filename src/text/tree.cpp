@@ -137,7 +137,7 @@ TextRefused syntax_fault(TreeBuild& build, const YAML::Exception& fault, Spot la
 bool refuse_directives(TreeBuild& build) {
   bool good = true;
   std::uint32_t line = 1;
-  for (std::size_t start = 0; start < build.text.size(); ++line) {
+  for (std::size_t start = 0; start < build.text.size() && !build.diagnostics.full(); ++line) {
     if (build.text[start] == '%') {
       build.diagnostics.error({build.tree.file, line, 1}, "a line that begins with '%'",
                               "YAML directives are not read; indent a text");
@@ -160,8 +160,10 @@ void read_events(TreeBuild& build, std::string_view whole) {
   } catch (const YAML::Exception& fault) {
     throw syntax_fault(build, fault, events.last_event());
   } catch (const OutrunEvents&) {
-    throw TextRefused{place_of(build, events.last_event()), "more than 256 kB follow before this comes to an end",
-                      "write the list in block style, each entry on a line of its own after '- '"};
+    throw TextRefused{
+        place_of(build, events.last_event()), "more than 256 kB follow before this comes to an end",
+        "write a long list in block style, each entry on a line of its own after '- '; shorten a long text "
+        "or remark"};
   }
 }
 

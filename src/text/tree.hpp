@@ -20,6 +20,7 @@ inline constexpr std::size_t line_bytes = 64u << 10;
 inline constexpr std::size_t bytes_between_events = 256u << 10;
 inline constexpr std::size_t values = 5'000'000;
 inline constexpr std::size_t depth = 32;
+inline constexpr std::size_t json_values = 2'000'000;
 }  // namespace limit
 
 /// `nothing` is an empty value or a null.

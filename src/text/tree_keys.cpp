@@ -56,11 +56,14 @@ std::size_t drop_repeated_keys(Tree& tree, std::uint32_t map, Diagnostics& diagn
   if (repeated.empty()) return 0;
   auto drop = repeated.begin();
   std::uint32_t* link = &tree.nodes[map].child;
+  bool told_enough = false;
   while (drop != repeated.end() && *link != TreeNode::none) {
     const std::uint32_t key = *link, value = next(key);
     if (key == drop->key) {
-      diagnostics.error(Value(tree, key).place(), quoted(key_text(tree, key)) + " is given twice",
-                        "first on line " + std::to_string(tree.nodes[drop->first].line));
+      if (!told_enough)
+        diagnostics.error(Value(tree, key).place(), quoted(key_text(tree, key)) + " is given twice",
+                          "first on line " + std::to_string(tree.nodes[drop->first].line));
+      told_enough = told_enough || diagnostics.full();
       *link = next(value);
       ++drop;
     } else {

@@ -1,8 +1,6 @@
 #include "text/unit_words.hpp"
 
 #include <algorithm>
-#include <cfloat>
-#include <cmath>
 #include <utility>
 
 #include "basics/diagnostics.hpp"
@@ -85,11 +83,15 @@ AmountRead unknown_unit(const std::string& unit, Dim expected) {
   return refused_amount("unknown unit " + quoted(unit), hint);
 }
 
-/// The number times the unit, unless that leaves what a double holds.
+/// No shop means anything beyond these, in SI; inside them, no product of figures leaves what a double holds.
+constexpr double largest_amount = 1e15, smallest_amount = 1e-15;
+
+/// The number times the unit.
 AmountRead scaled(double number, double si, std::string currency, std::string unit) {
   const double value = number * si;
-  if (!std::isfinite(value)) return refused_amount("a value too large to reckon with", "check its digits");
-  if (number != 0 && value < DBL_MIN) return refused_amount("a value too small to reckon with", "check its digits");
+  if (!(value <= largest_amount)) return refused_amount("a value too large to reckon with", "check its digits");
+  if (number != 0 && value < smallest_amount)
+    return refused_amount("a value too small to reckon with", "check its digits");
   return {Amount{value, std::move(currency), std::move(unit)}, {}, {}};
 }
 

@@ -39,7 +39,7 @@ struct AmountRead {
 };
 
 /// Reads one number with its unit. Numbers are plain decimals, fractions or mixed fractions: no exponent, leading zero,
-/// hex, infinity, thousands separator or decimal comma. Always finite. Negative values are refused.
+/// hex, infinity, thousands separator or decimal comma. 0, or from 1e-15 to 1e15 in SI. Negative values are refused.
 AmountRead read_amount(std::string_view text, Dim expected, const DefaultUnits& defaults);
 /// The unit words a dimension knows, for messages and help; money words are listed after the currency's slash.
 std::span<const UnitWord> unit_words(Dim);

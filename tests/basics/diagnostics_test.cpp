@@ -137,3 +137,19 @@ TEST_CASE("utf-8 is told from bytes that are none") {
     CHECK(character_at(row.text, 0).valid == row.valid);
   }
 }
+
+TEST_CASE("errors beyond the most are not taken, and that is said") {
+  Diagnostics diagnostics;
+  for (int at = 0; at < 2000; ++at) diagnostics.warning({}, "w");  // warnings are not bounded
+  for (std::size_t at = 1; at < Diagnostics::most_errors; ++at) diagnostics.error({}, "e");
+  CHECK(!diagnostics.full());
+  CHECK(diagnostics.list.size() == 2000 + Diagnostics::most_errors - 1);
+  for (int at = 0; at < 5; ++at) diagnostics.error({}, "e");
+  CHECK(diagnostics.full());
+  CHECK(diagnostics.list.size() == 2000 + Diagnostics::most_errors + 1);
+  CHECK(diagnostics.list.back().message == "too many faults");
+  diagnostics.list.clear();  // told of
+  CHECK(!diagnostics.full());
+  diagnostics.error({}, "e");
+  CHECK(diagnostics.list.size() == 1);
+}

@@ -242,6 +242,18 @@ TEST_CASE("text that looks like an escape is escaped") {
   CHECK(escaped_text("_x0041_x0042_") == "_x005F_x0041_x005F_x0042_");
 }
 
+TEST_CASE("properties of the document are cut to 255 characters as the format counts them") {
+  CHECK(property_text(std::string(255, 'x')) == std::string(255, 'x'));
+  CHECK(property_text(std::string(256, 'x')) == std::string(254, 'x') + "…");
+  std::string faces;
+  for (int at = 0; at < 200; ++at) faces += "\U0001F600";
+  CHECK(property_text(faces) == faces.substr(0, 4 * 127) + "…");
+  const ScratchFolder folder;
+  Workbook book = small_book();
+  book.title = book.author = book.subject = faces;
+  CHECK_NOTHROW(write_xlsx(book, folder.path / "book.xlsx"));
+}
+
 TEST_CASE("header text cannot become a code and fits") {
   CHECK(page_line("A & B", false) == "&L&8&\"Arial,Regular\"A && B");
   CHECK(page_line("", true).ends_with("&R&8&\"Arial,Regular\"&P / &N"));

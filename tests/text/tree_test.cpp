@@ -140,6 +140,15 @@ TEST_CASE("a tree that comes in spite of a repeated key holds the first value on
   CHECK(out == "1:1 {1:1 a, 1:4 1, 2:1 b, 2:4 2, 4:1 d, 4:4 4}");
 }
 
+TEST_CASE("a flood of directives or of one key ends early") {
+  for (const std::string& text : {repeated_text("%YAML 1.2\n", 50'000), repeated_text("a: 1\n", 50'000)}) {
+    Diagnostics diagnostics;
+    parse_yaml(diagnostics.add_file("t.yaml", text), diagnostics);
+    CHECK(diagnostics.full());
+    CHECK(diagnostics.list.size() == Diagnostics::most_errors + 1);
+  }
+}
+
 TEST_CASE("repeated faults stop at a hundred") {
   Diagnostics diagnostics;
   parse_yaml(diagnostics.add_file("t.yaml", repeated_text("- !x 1\n", 5000)), diagnostics);

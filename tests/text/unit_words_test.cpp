@@ -217,6 +217,11 @@ TEST_CASE("values beyond what a double holds are refused") {
   CHECK(read_amount(repeated(400, '9') + " mm", dim::length, {}).problem ==
         "a number too large or too small to reckon with");
   CHECK(read_amount(repeated(308, '9') + " t", dim::mass, {}).problem == "a value too large to reckon with");
+  CHECK(read_amount("1" + repeated(15, '0') + " kg", dim::mass, {}).amount->si == 1e15);
+  CHECK(read_amount("1" + repeated(14, '0') + "1 kg", dim::mass, {}).amount.has_value() == false);
+  CHECK(read_amount("0.001 mm2", dim::area, {}).amount->si == doctest::Approx(1e-9));
+  CHECK(read_amount("0." + repeated(13, '0') + "1 m", dim::length, {}).amount->si == doctest::Approx(1e-14));
+  CHECK(read_amount("0." + repeated(15, '0') + "1 m", dim::length, {}).problem == "a value too small to reckon with");
   CHECK(read_amount(repeated(400, '0') + " mm", dim::length, {}).problem == "a number with a leading zero");
   CHECK(!read_amount("0." + repeated(400, '0') + "1 mm", dim::length, {}).amount);
   CHECK(!read_amount(tiny + " mm", dim::length, {}).amount);
