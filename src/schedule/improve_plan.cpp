@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <ctime>
 #include <limits>
 #include <random>
 
+#include "schedule/improve_lanes.hpp"
 #include "schedule/moving.hpp"
 
 namespace seambook {
@@ -14,6 +14,7 @@ namespace {
 constexpr std::size_t longest_run = 12, longest_late_run = 30;
 constexpr double descent_share = 0.05;  // of the budget
 constexpr int cycles = 3;
+constexpr std::size_t looks_per_clock = 64;
 constexpr std::size_t sampled_moves = 500;
 constexpr double no_limit = std::numeric_limits<double>::infinity();
 // While lateness may still come down, set-ups and ends only break ties: ten seconds of set-up are not worth one late.
@@ -152,23 +153,16 @@ Heat heat_of(Search& search, bool late) {
   return {0.3 * easy_loss(search), 0.01};
 }
 
-/// The share of the budget that is used up.
-struct Budget {
-  const MoveBudget& of;
-  std::clock_t begin = std::clock();
-  double share = 0;
-
-  bool left(std::size_t done) {
-    if (of.seconds <= 0) {
-      share = static_cast<double>(done) / static_cast<double>(std::max<std::size_t>(1, of.moves));
-    } else if (done % 64 == 0) {
-      share = static_cast<double>(std::clock() - begin) / CLOCKS_PER_SEC / of.seconds;
-    }
-    return share < 1 && !(of.stop != nullptr && *of.stop);
-  }
-};
-
 }  // namespace
+
+bool UsedBudget::left(std::size_t done) {
+  if (of.seconds <= 0) {
+    share = static_cast<double>(done) / static_cast<double>(std::max<std::size_t>(1, of.moves));
+  } else if (looks++ % looks_per_clock == 0) {
+    share = static_cast<double>(std::clock() - begin) / CLOCKS_PER_SEC / of.seconds;
+  }
+  return share < 1 && !(of.stop != nullptr && *of.stop);
+}
 
 /// A descent, then cycles of annealing, each from the best list so far.
 Improved improved_list(ShopNet& net, const TaskList& from, const Levels& floor, const MoveBudget& allowed) {
@@ -176,8 +170,12 @@ Improved improved_list(ShopNet& net, const TaskList& from, const Levels& floor, 
   const auto is_late = [&] { return best.levels.late > floor.late; };
   const auto weights = [&] { return is_late() ? while_late : Weights{}; };
   if (from.size() < 2 || best.levels <= floor) return best;
-  Search search{net, MovingList(net, from, Weights{}), std::mt19937(allowed.seed), false, {}, {}};
-  Budget budget{allowed};
+  UsedBudget budget{allowed};  // its clock runs from here
+  if (is_late() && stations_apart(net)) {
+    best = improved_lanes(net, best, floor.late, allowed);
+    if (is_late() || best.levels <= floor) return best;
+  }
+  Search search{net, MovingList(net, best.list, Weights{}), std::mt19937(allowed.seed), false, {}, {}};
   Heat heats;
   int cycle = -1;  // the descent
   for (std::size_t k = 0; budget.left(k); ++k) {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <atomic>
+#include <ctime>
 
 #include "schedule/timeline.hpp"
 
@@ -20,6 +21,17 @@ struct MoveBudget {
   double seconds = 0;  // of processor time, in place of moves when not 0
   std::uint32_t seed = 1;
   const std::atomic<bool>* stop = nullptr;  // ends it when true
+};
+
+/// The share of a budget that is used up.
+struct UsedBudget {
+  MoveBudget of;
+  std::clock_t begin = std::clock();
+  double share = 0;
+  std::size_t looks = 0;
+
+  /// Whether there is some left after `done` moves.
+  bool left(std::size_t done);
 };
 
 /// Stops early when the levels come down to `floor`.

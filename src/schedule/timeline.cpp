@@ -19,28 +19,14 @@ Instant all_there(const ShopNet& net, const Timeline& line, const Finishes& fini
   return at;
 }
 
-Placed timed(const ShopNet& net, const NetTask& task, const NetWay& way, Instant at, const SetUp& change) {
-  Placed out{false, at, at, at, change.seconds};
-  if (way.station == away) {
-    out.finish = at + way.time;
-  } else {
-    const WorkingTime& time = net.calendars[way.calendar];
-    if (change.seconds > 0) {
-      out.set_up = first_open(time, at);
-      if (out.set_up == never_done) return out;
-      out.start = done_by(time, out.set_up, Seconds(change.seconds));
-      if (out.start == never_done) return out;
-    }
-    if (way.time > Seconds{}) {
-      out.start =
-          task.held > Seconds{} ? open_for(time, out.start, task.held, net.longest_pause) : first_open(time, out.start);
-      if (out.start == never_done) return out;
-    }
-    if (change.seconds == 0) out.set_up = out.start;
-    out.finish = done_by(time, out.start, way.time);
-  }
-  out.done = out.finish != never_done && out.finish <= way.last_finish;
-  return out;
+/// The common case, quickly: all of it falls into the only window there is.
+bool in_one_window(const WorkingTime& time, const NetTask& task, const NetWay& way, Instant at, const SetUp& change,
+                   Placed& out) {
+  if (time.size() != 1 || way.time <= Seconds{} || task.held > way.time) return false;
+  const Instant set_up = std::max(at, time.front().from), start = set_up + Seconds(change.seconds);
+  if (start + way.time > time.front().to) return false;
+  out = {start + way.time <= way.last_finish, set_up, start, start + way.time, change.seconds};
+  return true;
 }
 
 bool is_moved(const ShopNet& net, const Timeline& line, std::uint32_t task, const NetWay& way) {
@@ -64,6 +50,31 @@ void occupy(ShopNet& net, Timeline& line, std::uint32_t number, const NetWay& wa
 }
 
 }  // namespace
+
+Placed timed_way(const ShopNet& net, const NetTask& task, const NetWay& way, Instant at, const SetUp& change) {
+  Placed out{false, at, at, at, change.seconds};
+  if (way.station == away) {
+    out.finish = at + way.time;
+  } else {
+    const WorkingTime& time = net.calendars[way.calendar];
+    if (in_one_window(time, task, way, at, change, out)) return out;
+    if (change.seconds > 0) {
+      out.set_up = first_open(time, at);
+      if (out.set_up == never_done) return out;
+      out.start = done_by(time, out.set_up, Seconds(change.seconds));
+      if (out.start == never_done) return out;
+    }
+    if (way.time > Seconds{}) {
+      out.start =
+          task.held > Seconds{} ? open_for(time, out.start, task.held, net.longest_pause) : first_open(time, out.start);
+      if (out.start == never_done) return out;
+    }
+    if (change.seconds == 0) out.set_up = out.start;
+    out.finish = done_by(time, out.start, way.time);
+  }
+  out.done = out.finish != never_done && out.finish <= way.last_finish;
+  return out;
+}
 
 Timeline nothing_placed(const ShopNet& net) {
   Timeline line;
@@ -90,7 +101,7 @@ Placed tried(ShopNet& net, const Timeline& line, const Finishes& finishes, std::
   const Instant at = all_there(net, line, finishes, task, way);
   const SetUp& change =
       way.station == away ? none : set_up(net.set_ups[way.station], line.mounted[way.station], way.need);
-  return at == never_done || change.never ? Placed{} : timed(net, task, way, at, change);
+  return at == never_done || change.never ? Placed{} : timed_way(net, task, way, at, change);
 }
 
 Placed place(ShopNet& net, Timeline& line, Finishes& finishes, std::uint32_t number, std::uint32_t way_number) {

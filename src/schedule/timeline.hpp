@@ -29,6 +29,8 @@ struct Placed {
 };
 
 Timeline nothing_placed(const ShopNet&);
+/// When a way happens that may begin then, with this change before it.
+Placed timed_way(const ShopNet&, const NetTask&, const NetWay&, Instant, const SetUp&);
 /// When a task would happen next. Requires: what it follows has been placed.
 Placed tried(ShopNet&, const Timeline&, const Finishes&, std::uint32_t task, std::uint32_t way);
 /// The same, done. A task that cannot be done counts as unplaced and changes nothing else.
