@@ -13,6 +13,8 @@
 namespace seambook {
 namespace {
 
+constexpr std::size_t most_rules = 255;  // the library counts them in a byte
+
 struct RuleRange {
   Validation rule;
   std::uint32_t last_row = 0;
@@ -39,8 +41,13 @@ std::vector<RuleRange> joined_rules(std::vector<Validation> rules) {
 }  // namespace
 
 void add_validations(lxw_worksheet* page, const Sheet& sheet) {
-  const auto ranges = joined_rules(sheet.validations);
-  if (ranges.size() > 255) throw std::invalid_argument(sheet.name + ": more than 255 different input rules");
+  auto ranges = joined_rules(sheet.validations);
+  if (ranges.size() > most_rules) {  // without words of their own, more of them are equal
+    std::vector<Validation> wordless = sheet.validations;
+    for (Validation& rule : wordless) rule.message.clear();
+    ranges = joined_rules(std::move(wordless));
+  }
+  if (ranges.size() > most_rules) throw std::invalid_argument(sheet.name + ": more than 255 different input rules");
   for (const auto& [rule, last_row] : ranges) {
     std::string message = escaped_text(rule.message), title = "Not admitted";
     if (message.empty()) {

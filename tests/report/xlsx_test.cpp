@@ -272,6 +272,8 @@ TEST_CASE("equal input rules of a column are joined and too many are refused") {
   Workbook book = small_book();
   for (std::uint32_t row = 0; row < 300; ++row) book.sheets[0].validations.push_back({row, 0, 0, 10, false, "0 to 10"});
   CHECK_NOTHROW(write_xlsx(book, folder.path / "book.xlsx"));
+  for (Validation& rule : book.sheets[0].validations) rule.message = "row " + std::to_string(rule.row);
+  CHECK_NOTHROW(write_xlsx(book, folder.path / "book.xlsx"));  // too many once told apart by their words: these go
   for (Validation& rule : book.sheets[0].validations) rule.maximum = rule.row + 1.0;
   CHECK_THROWS_AS(write_xlsx(book, folder.path / "book.xlsx"), std::invalid_argument);
 }
