@@ -6,11 +6,15 @@
 #include "commands/arguments.hpp"
 #include "commands/check.hpp"
 #include "commands/compare.hpp"
+#include "commands/completion.hpp"
 #include "commands/estimate.hpp"
 #include "commands/explain.hpp"
+#include "commands/manual.hpp"
 #include "commands/output.hpp"
 #include "commands/plan.hpp"
 #include "commands/quote.hpp"
+#include "commands/rates_check.hpp"
+#include "commands/schema.hpp"
 
 namespace {
 
@@ -18,8 +22,9 @@ using namespace seambook;
 
 int run(const Arguments& arguments) {
   start_log(arguments);
-  constexpr std::array<int (*)(const Arguments&), 6> commands = {run_check, run_estimate, run_explain,
-                                                                 run_quote, run_plan,     run_compare};
+  constexpr std::array<int (*)(const Arguments&), 10> commands = {
+      run_check,   run_estimate,    run_explain, run_quote,      run_plan,
+      run_compare, run_rates_check, run_schema,  run_completion, run_manual};
   const int code = commands[static_cast<std::size_t>(arguments.verb)](arguments);
   finish_results();
   return code;

@@ -1,5 +1,5 @@
 // The words of the command line become plain values: which command, which jobs, which options.
-// Holds afterwards: exactly the options that the command knows are set; at least one job is named.
+// Holds afterwards: exactly the options that the command knows are set; a command for jobs has at least one.
 // Nothing here prints or opens a file.
 #pragma once
 
@@ -12,7 +12,7 @@
 
 namespace seambook {
 
-enum class Verb : std::uint8_t { check, estimate, explain, quote, plan, compare };
+enum class Verb : std::uint8_t { check, estimate, explain, quote, plan, compare, rates, schema, completion, manual };
 
 /// Exit codes of the program.
 namespace exit_code {
@@ -21,6 +21,9 @@ inline constexpr int faults = 1;   // a job or the rate book has faults; good jo
 inline constexpr int usage = 2;    // the command line is wrong
 inline constexpr int refused = 3;  // the system refused: disk, rights, memory
 }  // namespace exit_code
+
+/// When messages are coloured: on a terminal unless NO_COLOR is set, always, never.
+enum class Colour : std::uint8_t { automatic, always, never };
 
 struct Arguments {
   Verb verb = Verb::check;
@@ -37,6 +40,10 @@ struct Arguments {
   double seconds = 0;                  // plan: of processor time for the search; 0: counted moves
   std::optional<Date> date;            // nothing: today
   bool force = false, json = false, quiet = false, verbose = false;
+  std::string topic;       // schema: of what; completion: which shell; manual: of which command, empty: all
+  int older_than = 12;     // rates: months after which a price is old
+  bool reference = false;  // schema: the keys as Markdown in its place
+  Colour colour = Colour::automatic;
   bool strict = false;         // warnings are faults
   bool customer_only = false;  // quote: the customer's page alone, as plain numbers
 };

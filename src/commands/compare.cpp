@@ -31,8 +31,8 @@ int run_compare(const Arguments& arguments) {
     if (arguments.json) {
       jobs.push_back(compare_json(book, done.job, comparison, about));
     } else {
-      write_result(
-          fmt::format("{}  ({})\n{}\n", printable_text(about.workbook), iso(date), compare_text(book, comparison)));
+      write_result(fmt::format("{}  ({})\n{}\n", printable_text(about.workbook), iso(date),
+                               compare_text(book, comparison, terminal_columns())));
     }
     if (book.investment) by_rates[done.rates].push_back(std::move(comparison));
   });
@@ -44,7 +44,7 @@ int run_compare(const Arguments& arguments) {
     if (arguments.json)
       sums.push_back(together_json(book, all));
     else
-      write_result(together_text(book, all));
+      write_result(together_text(book, all, terminal_columns()));
   }
   if (arguments.json)
     write_result(

@@ -19,7 +19,8 @@ int run_estimate(const Arguments& arguments) {
     if (arguments.json) {
       jobs.push_back(estimate_json(*rates.book, done.job, done.estimate, priced->quote, about));
     } else {
-      write_result(estimate_text(*rates.book, done.job, done.estimate, priced->quote, about.rates) + "\n");
+      write_result(estimate_text(*rates.book, done.job, done.estimate, priced->quote, about.rates, terminal_columns()) +
+                   "\n");
     }
   });
   if (arguments.json) write_result(json_document({{"jobs", json_list(jobs)}}, batch.diagnostics, batch.told));

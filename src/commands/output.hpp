@@ -9,7 +9,8 @@
 
 namespace seambook {
 
-/// Sets the logger up: to standard error, without time, in colour only on a terminal and when NO_COLOR is unset.
+/// Sets the logger up: to standard error, without time, in colour as --color says; left to itself, only on a terminal
+/// and when NO_COLOR is unset.
 void start_log(const Arguments&);
 /// Writes to standard output. Throws std::system_error when the system refuses.
 void write_result(std::string_view text);
@@ -17,6 +18,8 @@ void write_result(std::string_view text);
 void finish_results();
 /// An author's words as a terminal may see them: control characters as spaces.
 std::string printable_text(std::string_view);
+/// How wide a line may be: COLUMNS when it is set, else as the terminal says; no limit where it is none.
+std::size_t terminal_columns();
 /// Shows the diagnostics on standard error.
 void show(const Diagnostics&);
 

@@ -86,7 +86,8 @@ bool compare_order(const Arguments& arguments, Batch& batch, const ShopWork& wor
 void write_plan_result(const Arguments& arguments, Batch& batch, const PlanJobs& jobs, const PlannedShop& shop,
                        const std::string& path) {
   if (!arguments.json) {
-    write_result(plan_text(shop) + moved_text(shop) + "\n" + printable_text(path) + "\n");
+    write_result(plan_text(shop, terminal_columns()) + moved_text(shop, terminal_columns()) + "\n" +
+                 printable_text(path) + "\n");
     return;
   }
   const ShopRates& rates = batch.rates[*jobs.rates];

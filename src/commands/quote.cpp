@@ -66,9 +66,10 @@ int run_quote(const Arguments& arguments) {
     } else {
       const std::optional<Doubt>& doubt = priced->quote.doubt;
       write_result(fmt::format("{}  ({}, valid until {})\n{}{}\n", printable_text(about.workbook),
-                               iso(priced->quote.date), iso(priced->quote.valid_until), price_text(book, priced->quote),
+                               iso(priced->quote.date), iso(priced->quote.valid_until),
+                               price_text(book, priced->quote, terminal_columns()),
                                doubt ? doubt_text(book, *doubt) : std::string()));
-      if (changes) write_result(changes_text(book, *changes) + "\n");
+      if (changes) write_result(changes_text(book, *changes, terminal_columns()) + "\n");
     }
   });
   if (arguments.json) write_result(json_document({{"jobs", json_list(jobs)}}, batch.diagnostics, batch.told));

@@ -21,6 +21,14 @@ std::optional<fs::path> user_rates() {
   return fs::path(home) / ".config" / "seambook" / "rates";
 }
 
+/// What was installed with the program, found from where the program itself stands.
+std::optional<fs::path> installed_share() {
+  std::error_code unknown;
+  const fs::path program = fs::read_symlink("/proc/self/exe", unknown);
+  if (unknown) return std::nullopt;
+  return (program.parent_path() / SEAMBOOK_SHARE).lexically_normal();
+}
+
 /// Short where it can be: a path below the working folder is shown from there.
 std::string shown_path(const fs::path& path) {
   if (path.is_relative()) return path.lexically_normal().string();
@@ -41,9 +49,7 @@ std::vector<fs::path> rate_folders(const std::optional<std::string>& given, cons
     if (at == at.parent_path()) break;
   }
   if (const auto user = user_rates()) folders.push_back(*user);
-#ifdef SEAMBOOK_SHARE
-  folders.push_back(fs::path(SEAMBOOK_SHARE) / "rates");
-#endif
+  if (const auto share = installed_share()) folders.push_back(*share / "rates");
   return folders;
 }
 

@@ -159,4 +159,6 @@ std::span<const Field<DayText>> fields<DayText>() {
   return day_table;
 }
 
+std::vector<FieldInfo> day_fields() { return infos_of<DayText>(); }
+
 }  // namespace seambook

@@ -48,10 +48,14 @@ struct FieldInfo {
   std::int64_t most = 1'000'000;                   // counts
   std::string_view counted = {};                   // counts: the word behind the number, if one must stand: months
   std::span<const std::string_view> choices = {};  // words: empty when any will do
+  std::span<const std::string_view> known = {};    // words: those that are understood later; others are refused then
+  std::string_view instead = {};                   // a word that may stand in place of an amount: none
+  std::span<const Dim> or_dims = {};               // amounts: further dimensions, told apart by the unit
   std::vector<FieldInfo> (*inside)() = nullptr;    // sections
 };
 
 std::vector<FieldInfo> job_fields();
 std::vector<FieldInfo> rate_fields();
+std::vector<FieldInfo> day_fields();
 
 }  // namespace seambook

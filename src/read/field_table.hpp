@@ -3,6 +3,7 @@
 #pragma once
 
 #include "read/fields.hpp"
+#include "read/known_words.hpp"
 
 namespace seambook {
 
@@ -157,6 +158,12 @@ constexpr Field<S> counted_in(std::string_view word, Field<S> field) {
 template <class S>
 constexpr Field<S> chosen_from(std::span<const std::string_view> choices, Field<S> field) {
   field.info.choices = choices;
+  return field;
+}
+/// Words that are understood, or refused, where names become meanings.
+template <class S>
+constexpr Field<S> known_as(std::span<const std::string_view> known, Field<S> field) {
+  field.info.known = known;
   return field;
 }
 

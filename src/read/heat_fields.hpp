@@ -6,12 +6,12 @@
 namespace seambook {
 
 inline constexpr std::string_view joint_types[] = {"butt", "tee", "corner"};
-inline constexpr std::string_view no_preheat[] = {"none"};
+inline constexpr std::string_view no_preheat = "none";
 
 /// `none`, or a temperature.
 inline void read_preheat(Reading& reading, Value value, const FieldInfo& info, HeatDefaults& into) {
   if (!expect_kind(reading, value, info, Kind::scalar)) return;
-  if (value.text() == no_preheat[0]) {
+  if (value.text() == no_preheat) {
     into.preheat = PreheatText{value.place(), {}};
   } else if (auto temperature = written_of<dim::temperature>(reading, value.text(), value.place(), info)) {
     into.preheat = PreheatText{value.place(), std::move(temperature)};
@@ -25,7 +25,8 @@ constexpr auto heat_default_fields() {
       {{.key = "preheat",
         .about = "least temperature before each pass, or none: 120 degC",
         .shape = Shape::amount,
-        .dim = dim::temperature},
+        .dim = dim::temperature,
+        .instead = no_preheat},
        [](Reading& reading, Value value, const FieldInfo& info, S& into) {
          read_preheat(reading, value, info, (into.*Member).heat);
        }},

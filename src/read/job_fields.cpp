@@ -100,7 +100,7 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
     field<&JointText::id>("id", "name of the joint; follows the list when left out: P01"),
     field<&JointText::mark>("mark", "where it is, in words: leg to base plate"),
     field<&JointText::note>("note", "a note, in words"),
-    required(field<&JointText::weld>("weld", weld_kinds_in_words)),
+    required(known_as(weld_keys, field<&JointText::weld>("weld", weld_kinds_in_words))),
     chosen_from(joint_types,
                 field<&JointText::joint_type>(
                     "joint_type", "how the members meet, for the heat they lead away: butt, tee or corner")),
@@ -113,7 +113,7 @@ constexpr auto joint_work = std::to_array<Field<JointText>>({
      read_pass_count_or_list},
     field<&JointText::after>("after", "joints that must be welded before: P02, or [P02, P03]"),
     field<&JointText::alternatives>("alternatives", "procedures to compare with: ST-SH, or [ST-SH, SG-F3]"),
-    field<&JointText::inspection>("inspection", "tests of the weld: {method: UT, extent: 20 %}, in a list"),
+    field<&JointText::inspection>("inspection", "tests of the weld, a list: {method: UT, extent: 20 %}"),
     field<&JointText::lap>("lap", "whether a fillet runs along the edge of the first member: true or false"),
     field<&JointText::purge>("purge", "whether the back is purged: true or false"),
     {{.key = "backgouge",
@@ -146,8 +146,10 @@ constexpr auto weldment_own = std::to_array<Field<WeldmentText>>({
 });
 constexpr auto weldment_table = joined(joined(weldment_own, weldment_plan), default_fields<&WeldmentText::defaults>());
 
+constexpr std::string_view freight_by_mass = "by_mass";
+
 void read_freight(Reading& reading, Value value, const FieldInfo& info, JobText& job) {
-  JobFreightText freight{value.place(), value.kind() == Kind::scalar && value.text() == "by_mass", {}};
+  JobFreightText freight{value.place(), value.kind() == Kind::scalar && value.text() == freight_by_mass, {}};
   freight.own.place = value.place();
   if (freight.by_mass || read_priced(reading, value, info, freight.own)) job.freight = std::move(freight);
 }
@@ -156,7 +158,7 @@ constexpr auto option_table = std::to_array<Field<OptionText>>({
     required(field<&OptionText::name>("name", "by which weldments name it: painted")),
     field<&OptionText::text>("text", "what the customer gets, in words"),
     field<&OptionText::bought>("bought", "as of the job: 60 EUR each, or a list"),
-    field<&OptionText::one_offs>("one_offs", "as of the job: {what: jig, time: 2 h, paid: once}, in a list"),
+    field<&OptionText::one_offs>("one_offs", "as of the job, a list: {what: jig, time: 2 h, paid: once}"),
     field<&OptionText::leaves_out>("leaves_out", "weldments of the job that are not made then: hinge, or a list"),
 });
 
@@ -183,7 +185,8 @@ constexpr auto job_own = std::to_array<Field<JobText>>({
       .about = "by_mass, as the rate book says, or a price: 120 EUR per lot, 4 EUR each",
       .shape = Shape::priced,
       .dim = dim::money,
-      .may_be_zero = true},
+      .may_be_zero = true,
+      .instead = freight_by_mass},
      read_freight},
     field<&JobText::untaxed>("untaxed", "why no tax is added, in words: reverse charge"),
     field<&JobText::inclusions>("inclusions", "what the price includes, in words"),
@@ -191,8 +194,7 @@ constexpr auto job_own = std::to_array<Field<JobText>>({
     field<&JobText::qualifications>("qualifications", "on what the price rests, in words"),
     field<&JobText::assumptions>("assumptions", "what is taken for granted, for the customer to read, in words"),
     field<&JobText::options>("options", "a list of what is priced apart: {name: painted, bought: 60 EUR each}"),
-    field<&JobText::one_offs>("one_offs",
-                              "work once or for each lot: {what: fixture, time: 6 h, paid: once}, in a list"),
+    field<&JobText::one_offs>("one_offs", "work once or for each lot, a list: {what: fixture, time: 6 h, paid: once}"),
     field<&JobText::bought>("bought", "for the job as a whole: 160 EUR once, or a list"),
     required(field<&JobText::weldments>("weldments", "a list of weldments, each with its joints")),
 });

@@ -28,6 +28,8 @@ void read_element_time(Reading& reading, Value value, const FieldInfo& info, Lab
   }
 }
 
+constexpr Dim paces[] = {dim::pace, dim::time_per_mass};
+
 constexpr auto element_own = std::to_array<Field<LabourElementText>>({
     required(chosen_from(element_words, field<&LabourElementText::element>("element", "what is done: cleaning"))),
     required(chosen_from(driver_words, field<&LabourElementText::per>(
@@ -36,13 +38,14 @@ constexpr auto element_own = std::to_array<Field<LabourElementText>>({
       .about = "for one of what it is counted by: 2 min, 1.5 min/m or 0.02 min/kg",
       .shape = Shape::amount,
       .dim = dim::time,
-      .may_be_zero = true},
+      .may_be_zero = true,
+      .or_dims = paces},
      read_element_time},
     or_zero(field<&LabourElementText::share>("share", "of the minutes of welding, in place of a time: 5 %")),
     field<&LabourElementText::multiple>("multiple", "what a repair costs, in first-time welds: 4"),
     field<&LabourElementText::processes>("processes", "only for these: [111, 136]"),
     field<&LabourElementText::groups>("groups", "only for these base-metal groups: [\"8\"]"),
-    field<&LabourElementText::welds>("welds", "only for these: [single_v]"),
+    known_as(weld_keys, field<&LabourElementText::welds>("welds", "only for these: [single_v]")),
     field<&LabourElementText::finishes>("finishes", "only for these: [F5]"),
     rising(field<&LabourElementText::thickness>(
         "thickness", "only from the first to the second, of the thinner member: [8 mm, 40 mm]")),

@@ -9,7 +9,8 @@ namespace seambook {
 template <auto... Member>
 constexpr auto readiness_fields() {
   return std::to_array({
-      field<Member..., &ReadinessText::ready>("ready", "from when on material is there: 2026-05-12, or with a time"),
+      field<Member..., &ReadinessText::ready>(
+          "ready", "from when on material is there, maybe with a time: 2026-05-12, or 2026-05-12 06:30"),
       field<Member..., &ReadinessText::blocked>("blocked",
                                                 "why it must not begin, in words: waiting for drawing rev D"),
   });

@@ -53,12 +53,12 @@ template <auto Scope>
 constexpr auto scope_fields() {
   return std::to_array({
       field<Scope, &CheckScopeText::processes>("processes", "ISO 4063 numbers or AWS letters: [131, 135]"),
-      field<Scope, &CheckScopeText::welds>("welds", "kinds of weld: [single_v]"),
+      known_as(weld_keys, field<Scope, &CheckScopeText::welds>("welds", "kinds of weld: [single_v]")),
       field<Scope, &CheckScopeText::positions>("positions", "welding positions by ISO 6947: [PF]"),
       field<Scope, &CheckScopeText::groups>("groups", "base-metal groups by ISO/TR 15608: [\"8\"]"),
       field<Scope, &CheckScopeText::except_groups>("except_groups", "all base-metal groups but these: [\"8\"]"),
       field<Scope, &CheckScopeText::base_metals>("base_metals", "names of base metals: [\"1.4404\"]"),
-      field<Scope, &CheckScopeText::forms>("forms", "of the filler: [solid_wire, cored_wire]"),
+      known_as(filler_forms, field<Scope, &CheckScopeText::forms>("forms", "of the filler: [solid_wire, cored_wire]")),
       field<Scope, &CheckScopeText::transfers>("transfers", "of metal, as procedures say it: [short arc]"),
       field<Scope, &CheckScopeText::fillers>("fillers", "how the filler's classification begins: [ISO 14341]"),
       field<Scope, &CheckScopeText::gases>("gases", "how the gas's group by ISO 14175 begins: [C, M2]"),

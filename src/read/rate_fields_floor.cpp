@@ -32,7 +32,7 @@ constexpr auto eyewear_table = std::to_array({
 });
 
 constexpr auto never_table = std::to_array({
-    required(field<&NeverText::when>("when", "what changes: cleanliness")),
+    required(known_as(set_up_words, field<&NeverText::when>("when", "what changes: cleanliness"))),
     field<&NeverText::from>("from", "only from these: [carbon]"),
     field<&NeverText::to>("to", "only to these: [stainless]"),
 });
@@ -65,7 +65,7 @@ constexpr auto qualification_table = std::to_array({
     chosen_from(tested_forms,
                 field<&QualificationText::forms>("forms", "plate or tube; both when left out: [plate, tube]")),
     rising(field<&QualificationText::diameter>(
-        "diameter", "outside, of tubes: the smallest, or smallest and largest: [21.3 mm, 200 mm]")),
+        "diameter", "outside, of tubes, the smallest, or smallest and largest: [21.3 mm, 200 mm]")),
     field<&QualificationText::last_used>("last_used", "when the process was last welded: 2026-05-22"),
     field<&QualificationText::basis_note>("basis_note", "what it rests on, in words: in-house test"),
     field<&QualificationText::until>("until", "last day on which it is valid: 2026-11-30"),

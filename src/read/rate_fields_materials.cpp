@@ -34,7 +34,8 @@ constexpr auto base_metal_table = joined(base_metal_own, figure_evidence_fields<
 
 constexpr auto filler_own = std::to_array({
     required(field<&FillerText::name>("name", "by which procedures name it: G3Si1-1.0")),
-    required(field<&FillerText::form>("form", "solid_wire, cored_wire, rod or covered_electrode")),
+    required(
+        known_as(filler_forms, field<&FillerText::form>("form", "solid_wire, cored_wire, rod or covered_electrode"))),
     field<&FillerText::classification>("classification", "by its standard: ISO 14341-A G3Si1"),
     required(field<&FillerText::diameter>("diameter", "of wire, rod or core: 1.0 mm")),
     required(field<&FillerText::density>("density", "of the metal: 7.85 g/cm3")),
@@ -56,7 +57,7 @@ constexpr auto gas_own = std::to_array({
 constexpr auto gas_table = joined(gas_own, figure_evidence_fields<&GasText::evidence>());
 
 constexpr auto preparation_own = std::to_array({
-    required(field<&PreparationText::weld>("weld", weld_kinds_in_words)),
+    required(known_as(weld_keys, field<&PreparationText::weld>("weld", weld_kinds_in_words))),
     required(rising(field<&PreparationText::thickness>("thickness", "for which it is taken: [2 mm, 20 mm]"))),
     field<&PreparationText::groove_angle>("groove_angle", "included angle: 60 deg"),
     or_zero(field<&PreparationText::gap>("gap", "root gap: 2 mm")),

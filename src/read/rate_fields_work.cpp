@@ -36,7 +36,7 @@ constexpr auto procedure_use = std::to_array({
     required(field<&ProcedureText::name>("name", "by which joints name it: CG-F3")),
     required(field<&ProcedureText::process>("process", "ISO 4063 number or AWS letters: 135")),
     required(field<&ProcedureText::groups>("groups", "base-metal groups by ISO/TR 15608: [\"1\"]")),
-    required(field<&ProcedureText::welds>("welds", "for which it is: [fillet]")),
+    required(known_as(weld_keys, field<&ProcedureText::welds>("welds", "for which it is: [fillet]"))),
     required(field<&ProcedureText::positions>("positions", "for which it is: [PA, PB]")),
     required(field<&ProcedureText::size>("size",
                                          "leg of fillets, thickness of grooves and seams, that it is set for: 3 mm")),
@@ -68,8 +68,9 @@ constexpr auto procedure_table =
 
 constexpr auto change_task_own = std::to_array({
     required(field<&ChangeTaskText::name>("name", "what is done: swap the gas")),
-    required(field<&ChangeTaskText::when>(
-        "when", "what changes: process, filler, feed, gas, cleanliness, program, job or weldment")),
+    required(known_as(set_up_words,
+                      field<&ChangeTaskText::when>(
+                          "when", "what changes: process, filler, feed, gas, cleanliness, program, job or weldment"))),
     field<&ChangeTaskText::from>("from", "only from these: [carbon]"),
     field<&ChangeTaskText::to>("to", "only to these: [stainless]"),
     required(or_zero(field<&ChangeTaskText::time>("time", "what it takes: 4 min"))),

@@ -58,11 +58,11 @@ constexpr auto rate_table = std::to_array<Field<RateText>>({
     at_most(120,
             counted_in("months", field<&RateText::qualification_lapses>(
                                      "qualification_lapses", "when a process was not used for so long: 6 months"))),
-    field<&RateText::shifts>("shifts", "a list of shifts; none: the book does not say when the shop works"),
+    field<&RateText::shifts>("shifts", "a list of shifts; without any the book does not say when the shop works"),
     field<&RateText::closed>("closed", "days on which the shop is closed: [2026-05-14]"),
     field<&RateText::overtime>("overtime", "after which shifts, how long, at what premium"),
     field<&RateText::investment>("investment",
-                                 "an investment to compare, such as a laser cell: its price, its costs a year"),
+                                 "an investment to compare, such as a laser cell, with its price and its costs a year"),
 });
 
 }  // namespace

@@ -32,7 +32,7 @@ inline constexpr auto weld_sizes = std::to_array<Field<JointText>>({
     weld_field<&WeldText::radius>("radius", "root radius of a U or J, or of the round of a flare: 6 mm"),
     chosen_from(backing_words, weld_field<&WeldText::backing>("backing", "none, temporary or permanent")),
     {{.key = "excess",
-      .about = "cap of a butt weld: {width: 5 mm, height: 1 mm}, or a share of the groove: 10 %",
+      .about = "cap of a butt weld by its size, or as a share of the groove: {width: 5 mm, height: 1 mm}, or 10 %",
       .shape = Shape::amount_or_section,
       .may_be_zero = true,
       .inside = infos_of<ExcessText>},

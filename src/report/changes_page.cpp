@@ -70,7 +70,7 @@ Sheet changes_page(const RateBook& book, const Changes& changes) {
   return sheet;
 }
 
-std::string changes_text(const RateBook& book, const Changes& changes) {
+std::string changes_text(const RateBook& book, const Changes& changes, std::size_t columns) {
   const auto money = [&](Money<> m) { return figure(m.si, book.minor_digits); };
   TextTable table;
   table.headings = {"since the previous quote", "amount " + book.currency};
@@ -80,7 +80,7 @@ std::string changes_text(const RateBook& book, const Changes& changes) {
     table.rows.push_back({causes_in_words(amount.causes), money(amount.amount)});
   table.rule_before_row = table.rows.size();
   table.rows.push_back({fmt::format("now, for {}", changes.quantity), money(changes.total)});
-  std::string text = render(table);
+  std::string text = render(table, columns);
   for (const std::string& note : changes.notes) {
     append_printable(text, note);
     text += "\n";

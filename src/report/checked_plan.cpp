@@ -37,14 +37,14 @@ std::string checked_json(const Levels& levels) {
                           {"finish_min", level_minutes(levels.finish)}});
 }
 
-std::string moved_text(const PlannedShop& shop) {
+std::string moved_text(const PlannedShop& shop, std::size_t columns) {
   if (shop.moved.empty()) return {};
   TextTable table;
   table.headings = {"moved", "was", "now", "why here"};
   table.right_aligned = {false, false, false, false};
   for (const Moved& moved : shop.moved)
     table.rows.push_back({shop.work.problem.tasks[moved.task].name, moved.from, moved.to, moved.why});
-  return "\nmoved against the plan before\n\n" + render(table);
+  return "\nmoved against the plan before\n\n" + render(table, columns);
 }
 
 std::string moved_json(const PlannedShop& shop) {

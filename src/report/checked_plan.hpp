@@ -5,6 +5,7 @@
 #include <string>
 
 #include "report/planned_shop.hpp"
+#include "report/terminal.hpp"
 
 namespace seambook {
 
@@ -13,7 +14,7 @@ std::string checked_text(const Levels&, std::size_t broken);
 /// JSON text of the member `levels`.
 std::string checked_json(const Levels&);
 /// A table of what moved; empty where nothing did.
-std::string moved_text(const PlannedShop&);
+std::string moved_text(const PlannedShop&, std::size_t columns = any_width);
 /// JSON text of the member `moved`.
 std::string moved_json(const PlannedShop&);
 

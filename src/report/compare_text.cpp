@@ -70,16 +70,16 @@ TextTable scenario_table(const RateBook& book, const Comparison& comparison) {
 
 }  // namespace
 
-std::string together_text(const RateBook& book, const Comparison& together) {
-  return "all jobs together\n\n" + render(scenario_table(book, together)) + "\n" +
+std::string together_text(const RateBook& book, const Comparison& together, std::size_t columns) {
+  return "all jobs together\n\n" + render(scenario_table(book, together), columns) + "\n" +
          printable_words(verdict(book, together)) + "\n";
 }
 
-std::string compare_text(const RateBook& book, const Comparison& comparison) {
-  std::string out = render(family_table(book, comparison)) + "\n";
+std::string compare_text(const RateBook& book, const Comparison& comparison, std::size_t columns) {
+  std::string out = render(family_table(book, comparison), columns) + "\n";
   for (const std::string& line : crossing_words(book, comparison.crossover))
     out += printable_words(comparison.crossover.words + ": " + line) + "\n";
-  if (book.investment) out += "\n" + render(scenario_table(book, comparison));
+  if (book.investment) out += "\n" + render(scenario_table(book, comparison), columns);
   return out + "\n" + printable_words(verdict(book, comparison)) + "\n";
 }
 

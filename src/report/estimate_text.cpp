@@ -116,7 +116,7 @@ TextTable cost_table(const RateBook& book, const Quote& quote) {
 
 }  // namespace
 
-std::string price_text(const RateBook& book, const Quote& quote) {
+std::string price_text(const RateBook& book, const Quote& quote, std::size_t width) {
   struct Column {
     std::string heading;
     Money<> PriceFigures<double>::*figure;
@@ -146,11 +146,11 @@ std::string price_text(const RateBook& book, const Quote& quote) {
       if (column.shown) row.push_back(figure((price.figures.*column.figure).si, book.minor_digits));
     table.rows.push_back(std::move(row));
   }
-  std::string text = render(table);
+  std::string text = render(table, width);
   for (const PricedOption& option : quote.options) {
     text += "\noption ";
     append_printable(text, option.name);
-    text += ", apart from the above\n" + price_text(book, option.quote);
+    text += ", apart from the above\n" + price_text(book, option.quote, width);
   }
   return text;
 }
@@ -174,12 +174,13 @@ std::string doubt_text(const RateBook& book, const Doubt& doubt) {
 }
 
 std::string estimate_text(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
-                          const std::string& rates) {
-  return heading(book, job, quote, rates) + render(weldment_table(book, job, estimate, quote)) +
-         unwelded_text(book, piece_totals(job, estimate, quote).welding) + "\n" + render(cost_table(book, quote)) +
+                          const std::string& rates, std::size_t width) {
+  return heading(book, job, quote, rates) + render(weldment_table(book, job, estimate, quote), width) +
+         unwelded_text(book, piece_totals(job, estimate, quote).welding) + "\n" +
+         render(cost_table(book, quote), width) +
          fmt::format("\nset-ups of a lot: {} min\n", figure(quote.setup_time.si / unit::min.si, 1)) +
          waiting_text(job, piece_totals(job, estimate, quote)) + method_text(book.method) + "\n" +
-         price_text(book, quote);
+         price_text(book, quote, width);
 }
 
 }  // namespace seambook

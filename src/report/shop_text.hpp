@@ -5,10 +5,11 @@
 #include <string>
 
 #include "report/planned_shop.hpp"
+#include "report/terminal.hpp"
 
 namespace seambook {
 
 /// Ends with a line break.
-std::string plan_text(const PlannedShop&);
+std::string plan_text(const PlannedShop&, std::size_t columns = any_width);
 
 }  // namespace seambook

@@ -17,9 +17,13 @@ struct TextTable {
   std::optional<std::size_t> rule_before_row;  // a line above this row, usually the total
 };
 
+/// How wide a line may be where nothing limits it.
+inline constexpr std::size_t any_width = static_cast<std::size_t>(-1);
 /// One line a row, each ended by a line break, no spaces at line ends. Control characters and bytes that are not
-/// UTF-8 are shown as `?`: nothing from an author's file reaches the terminal as a command.
-std::string render(const TextTable&);
+/// UTF-8 are shown as `?`: nothing from an author's file reaches the terminal as a command. Where a line would be
+/// longer than `columns`, words of a cell or heading go on in the next line, those of the widest column first; figures
+/// stay whole.
+std::string render(const TextTable&, std::size_t columns = any_width);
 /// Terminal columns that `text` takes.
 std::size_t display_width(std::string_view text);
 

@@ -3,11 +3,15 @@
 #include <algorithm>
 #include <iterator>
 
+#include "read/known_words.hpp"
 #include "resolve/names.hpp"
 #include "resolve/trade_names.hpp"
 
 namespace seambook {
 namespace {
+
+static_assert(std::equal(std::begin(set_up_words), std::end(set_up_words), set_up_attributes.begin(),
+                         set_up_attributes.end()));
 
 bool is_cleanliness(const RateBook& book, std::string_view value) {
   return std::any_of(book.base_metals.begin(), book.base_metals.end(),

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "read/known_words.hpp"
 #include "resolve/names.hpp"
 
 namespace seambook {
@@ -12,24 +13,12 @@ namespace {
 // Welds of ISO 2553 and AWS A2.4 that authors may rightly ask for.
 constexpr std::string_view welds_to_come[] = {"spot", "seam", "stud", "corner", "projection"};
 
-struct FormWord {
-  std::string_view word;
-  FillerForm form;
-};
-constexpr FormWord filler_forms[] = {{"solid_wire", FillerForm::solid_wire},
-                                     {"cored_wire", FillerForm::cored_wire},
-                                     {"rod", FillerForm::rod},
-                                     {"covered_electrode", FillerForm::covered_electrode}};
-
 }  // namespace
 
 std::optional<FillerForm> find_filler_form(Diagnostics& diagnostics, const Word& word) {
-  std::vector<std::string_view> known_forms;
-  for (const FormWord& form : filler_forms) {
-    if (form.word == word.text) return form.form;
-    known_forms.push_back(form.word);
-  }
-  refuse_unknown(diagnostics, word, "filler form", known_forms);
+  const auto found = std::find(std::begin(filler_forms), std::end(filler_forms), word.text);
+  if (found != std::end(filler_forms)) return static_cast<FillerForm>(found - std::begin(filler_forms));
+  refuse_unknown(diagnostics, word, "filler form", {std::begin(filler_forms), std::end(filler_forms)});
   return std::nullopt;
 }
 

@@ -24,7 +24,9 @@ TEST_CASE("wrong usage is told with the nearest word and exit code 2") {
     const char *line, *complaint;
   };
   const Row rows[] = {
-      {"", "seambook: which command? One of check, estimate, explain, quote, plan, compare"},
+      {"",
+       "seambook: which command? One of check, estimate, explain, quote, plan, compare, rates, schema, completion, "
+       "manual"},
       {"qoute a", "seambook: unknown command 'qoute'; did you mean 'quote'?"},
       {"zzz", "seambook: unknown command 'zzz'"},
       {"--verison", "seambook: unknown option '--verison'; did you mean '--version'?"},
@@ -39,6 +41,15 @@ TEST_CASE("wrong usage is told with the nearest word and exit code 2") {
       {"quote a --date 2026-02-30",
        "seambook: --date: the calendar has no 2026-02-30; write year, month and day as 2026-05-18"},
       {"check a --quiet --verbose", "seambook: --quiet and --verbose exclude each other"},
+      {"schema", "seambook: WHAT is required"},
+      {"schema jop", "seambook: schema 'jop' is not known; did you mean 'job'?"},
+      {"schema quote --reference", "seambook: --reference is for the files job, rates and day"},
+      {"completion fish", "seambook: completion 'fish' is not known; it may be bash, zsh"},
+      {"manual qoute", "seambook: manual 'qoute' is not known; did you mean 'quote'?"},
+      {"rates chek", "seambook: rates 'chek' is not known; did you mean 'check'?"},
+      {"rates check --older-than 0", "seambook: --older-than: Value 0 not in range 1 to 600"},
+      {"check a --color allways", "seambook: --color 'allways' is not known; did you mean 'always'?"},
+      {"schema job --rates r", "seambook: 'schema' has no option '--rates'"},
       {"check a --rates r --rates s", "seambook: --rates: At Most 1 required but received 2"},
   };
   for (const Row& row : rows) {
@@ -65,7 +76,14 @@ TEST_CASE("help and version end with exit code 0 and help shows examples") {
     const CommandLine help = read(line);
     CHECK(!help.arguments);
     CHECK(help.code == 0);
-    CHECK(help.text.find("Examples:\n  seambook check") != std::string::npos);
+    CHECK(help.text.find("Examples:\n  seambook ") != std::string::npos);
+  }
+  const std::string quote = read("quote --help").text;
+  CHECK(quote.find("  seambook quote jobs/bracket.yaml --against last-week.json\n") != quote.npos);
+  CHECK(quote.find("seambook check") == quote.npos);
+  for (const std::string_view word : {"check", "plan", "rates", "schema", "completion", "manual"}) {
+    CAPTURE(std::string(word));
+    CHECK(read("--help").text.find("  seambook " + std::string(word)) != std::string::npos);
   }
 }
 
@@ -102,6 +120,23 @@ TEST_CASE("explain takes a job and maybe a joint") {
   REQUIRE(one.arguments);
   CHECK(one.arguments->jobs == std::vector<std::string>{"-"});
   CHECK(one.arguments->joint == "frame/3");
+}
+
+TEST_CASE("commands that only print take a word, and rates a book with jobs") {
+  const CommandLine schema = read("schema day --reference");
+  REQUIRE(schema.arguments);
+  CHECK(schema.arguments->verb == Verb::schema);
+  CHECK(schema.arguments->topic == "day");
+  CHECK(schema.arguments->reference);
+  CHECK(read("manual").arguments->topic.empty());
+  const CommandLine rates = read("rates check book a.yaml b.yaml --older-than 6 --color never");
+  REQUIRE(rates.arguments);
+  CHECK(rates.arguments->verb == Verb::rates);
+  CHECK(rates.arguments->rates == "book");
+  CHECK(rates.arguments->jobs == std::vector<std::string>{"a.yaml", "b.yaml"});
+  CHECK(rates.arguments->older_than == 6);
+  CHECK(rates.arguments->colour == Colour::never);
+  CHECK(!read("rates check").arguments->rates);
 }
 
 TEST_CASE("words after two dashes are files even when they begin with a dash") {

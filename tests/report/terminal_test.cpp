@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <sstream>
+
 using namespace seambook;
 
 TEST_CASE("a table is aligned and its total set apart") {
@@ -42,4 +44,26 @@ TEST_CASE("nothing in a cell commands the terminal") {
   table.headings = {"a\nb"};
   table.rows = {{"\x1B[2Jx"}, {"\xC2\x9B"}, {"\xFFz"}, {"tab\there"}, {std::string("n\0l", 3)}, {"\u202Egnp"}};
   CHECK(render(table) == "a?b\n--------\n?[2Jx\n?\n?z\ntab?here\nn?l\n?gnp\n");
+}
+
+TEST_CASE("a line that is too long goes on below in its widest column, and figures stay whole") {
+  TextTable table;
+  table.headings = {"work", "set-up min", "why here"};
+  table.right_aligned = {false, true, false};
+  table.rows = {{"hinge/1", "1234.5", "same wire and gas as the work before, so nothing is changed"},
+                {"高さ高さ高さ高さ", "7", "first"}};
+  const std::string text = render(table, 50);
+  CHECK(text ==
+        "work              set-up min  why here\n"
+        "----------------  ----------  --------------------\n"
+        "hinge/1               1234.5  same wire and gas as\n"
+        "                              the work before, so\n"
+        "                              nothing is changed\n"
+        "高さ高さ高さ高さ           7  first\n");
+  for (std::size_t columns = 34; columns < 100; ++columns) {
+    CAPTURE(columns);
+    std::istringstream lines(render(table, columns));
+    for (std::string line; std::getline(lines, line);) CHECK(display_width(line) <= columns);
+  }
+  CHECK(render(table, 10) == render(table, 11));  // none can give way any more
 }
