@@ -20,9 +20,8 @@ set(CPACK_STRIP_FILES ON)
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_MAINTAINER "the maintainers of seambook <maintainers@seambook.invalid>")
 set(CPACK_DEBIAN_PACKAGE_SECTION science)
-set(CPACK_DEBIAN_PACKAGE_DESCRIPTION "${PROJECT_DESCRIPTION}
- Reads jobs of weld joints and the shop's rate book, both plain YAML, and works
- out what every weld takes. Writes quotes, plans and comparisons as
- spreadsheets, and shows where each figure comes from.")
+set(CPACK_DEBIAN_PACKAGE_DESCRIPTION "Reads jobs of weld joints and the shop's rate book, both plain YAML, and works
+out what every weld takes. Writes quotes, plans and comparisons as
+spreadsheets, and shows where each figure comes from.")
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON) # asks dpkg-shlibdeps of dpkg-dev
 include(CPack)
