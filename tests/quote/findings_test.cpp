@@ -60,3 +60,22 @@ TEST_CASE("a sound price is not") {
   CHECK(found_with("drawing: 4711 rev B", "due: 2026-05-18").empty());
   CHECK(found_with("18 %\n  contingency: 6 %", "18 %\n  contingency: 20 %").empty());
 }
+
+TEST_CASE("a share of electricity at its limit is not queried, a hair above it is") {
+  test::LoadedJob loaded = test::load_job("bracket.yaml");
+  REQUIRE(loaded.job.has_value());
+  REQUIRE(loaded.book->checks.power_share.has_value());
+  loaded.book->checks.power_share->si = 0.25;
+  Quote quote;
+  quote.date = {2026, 5, 18};
+  const auto queried = [&](double power) {
+    quote.inputs.each[static_cast<std::size_t>(CostKind::power)].si = power;
+    quote.inputs.each[static_cast<std::size_t>(CostKind::filler)].si = 4 - power;
+    for (const Diagnostic& d : price_findings(*loaded.book, *loaded.job, quote))
+      if (d.message.find("electricity is") != std::string::npos) return true;
+    return false;
+  };
+  CHECK(!queried(1));  // a quarter of 4
+  CHECK(queried(1.0000001));
+  CHECK(!queried(0));
+}

@@ -59,6 +59,10 @@ TEST_CASE("learning falls on labour and equipment alone, by the model that the b
   // Unit model: pieces take 1, 0.8, 0.8^log2(3) = 0.7021037 and 0.64 of the first; on average 0.7855259.
   in.order.unit_model = true, in.order.holds_at_first = true, in.order.learning_holds_at = {1};
   CHECK(priced(in, 4).unit_cost.si == doctest::Approx(60 * 0.7855259 + 20 + 30));
+  // The book's times are those of piece 4, which takes 0.64 of the first.
+  in.order.holds_at_first = false, in.order.learning_holds_at = {4};
+  CHECK(priced(in, 4).unit_cost.si == doctest::Approx(60 * 0.7855259 / 0.64 + 20 + 30));
+  in.order.holds_at_first = true, in.order.learning_holds_at = {1};
   // Overhead on that labour falls with it: 50 % of 50 more.
   in.overhead_added = true, in.overhead = {0.5}, in.order.unit_model = false;
   CHECK(priced(in, 4).unit_cost.si == doctest::Approx(85 * 0.64 + 20 + 120 * 1.5 / 4));
