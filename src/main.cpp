@@ -10,6 +10,7 @@
 #include "commands/estimate.hpp"
 #include "commands/explain.hpp"
 #include "commands/manual.hpp"
+#include "commands/new.hpp"
 #include "commands/output.hpp"
 #include "commands/plan.hpp"
 #include "commands/quote.hpp"
@@ -22,9 +23,9 @@ using namespace seambook;
 
 int run(const Arguments& arguments) {
   start_log(arguments);
-  constexpr std::array<int (*)(const Arguments&), 10> commands = {
-      run_check,   run_estimate,    run_explain, run_quote,      run_plan,
-      run_compare, run_rates_check, run_schema,  run_completion, run_manual};
+  constexpr std::array<int (*)(const Arguments&), 11> commands = {
+      run_check,       run_estimate, run_explain,    run_quote,  run_plan, run_compare,
+      run_rates_check, run_schema,   run_completion, run_manual, run_new};
   const int code = commands[static_cast<std::size_t>(arguments.verb)](arguments);
   finish_results();
   return code;

@@ -66,6 +66,19 @@ void append_source(std::string& out, std::string_view line, std::uint32_t column
 
 bool is_error(const Diagnostic& d) { return d.level == Level::error; }
 
+/// A row of a sheet as it is shown, `fillet | 5 mn | 8 mm`, and the column at which the text of a cell begins there.
+std::pair<std::string, std::uint32_t> shown_row(std::string_view row, std::uint32_t cell) {
+  std::pair<std::string, std::uint32_t> shown;
+  for (std::uint32_t number = 1;; ++number) {
+    if (number == cell) shown.second = static_cast<std::uint32_t>(count_characters(shown.first) + 1);
+    const std::size_t end = std::min(row.find('\t'), row.size());
+    shown.first += row.substr(0, end);
+    if (end == row.size()) return shown;
+    shown.first += shown.first.ends_with(' ') || shown.first.empty() ? "| " : " | ";
+    row.remove_prefix(end + 1);
+  }
+}
+
 std::u32string letters_of(std::string_view word) {
   std::u32string letters;
   for (std::size_t at = 0; at < word.size();) {
@@ -96,7 +109,7 @@ std::size_t edit_distance(const std::u32string& a, const std::u32string& b) {
 }  // namespace
 
 std::uint32_t Diagnostics::add_file(std::string name, std::string text) {
-  files.push_back({std::move(name), std::move(text)});
+  files.push_back({std::move(name), std::move(text), {}});
   return static_cast<std::uint32_t>(files.size() - 1);
 }
 
@@ -125,10 +138,24 @@ std::string where(const Diagnostics& diagnostics, Place place) {
   std::string text;
   if (place.file == 0 || place.file >= diagnostics.files.size()) return text;
   append_printable(text, diagnostics.files[place.file].name);
+  const std::string& sheet = diagnostics.files[place.file].sheet;
+  if (!sheet.empty()) {
+    text += ':';
+    append_printable(text, sheet);
+    if (place.line > 0) text += '!' + column_letters(place.column) + std::to_string(place.line);
+    return text;
+  }
   if (place.line == 0) return text;
   text += ':' + std::to_string(place.line);
   if (place.column > 0) text += ':' + std::to_string(place.column);
   return text;
+}
+
+std::string column_letters(std::uint32_t column) {
+  std::string letters;
+  for (; column > 0; column = (column - 1) / 26)
+    letters.insert(letters.begin(), static_cast<char>('A' + (column - 1) % 26));
+  return letters;
 }
 
 std::string render(const Diagnostics& diagnostics) {
@@ -145,8 +172,15 @@ std::string render(const Diagnostics& diagnostics) {
     append_printable(out, d->hint.empty() ? d->message : d->message + "; " + d->hint);
     out += '\n';
     if (at.empty() || d->place.line == 0) continue;
-    const std::string_view line = walk_to_line(walk, diagnostics.files[d->place.file].text, d->place);
-    if (line.find_first_not_of(" \t") != line.npos) append_source(out, line, d->place.column);
+    const SourceFile& file = diagnostics.files[d->place.file];
+    const std::string_view line = walk_to_line(walk, file.text, d->place);
+    if (line.find_first_not_of(" \t") == line.npos) continue;
+    if (file.sheet.empty()) {
+      append_source(out, line, d->place.column);
+    } else {
+      const auto [row, column] = shown_row(line, d->place.column);
+      append_source(out, row, column);
+    }
   }
   return out;
 }

@@ -10,7 +10,8 @@
 
 namespace seambook {
 
-/// A character in a file the author wrote. Lines and columns count from 1; columns count characters, not bytes.
+/// A character in a file the author wrote. Lines and columns count from 1; columns count characters, not bytes. In a
+/// workbook's sheet they count rows and columns of cells.
 /// Line 0: the file as a whole; file 0 is reserved for "no file".
 struct Place {
   std::uint32_t file = 0, line = 0, column = 0;
@@ -26,8 +27,9 @@ struct Diagnostic {
   std::string message, hint;  // hint may be empty
 };
 
+/// `sheet` is empty unless the text is that of a workbook's sheet: a line for each row, its cells parted by tabs.
 struct SourceFile {
-  std::string name, text;
+  std::string name, text, sheet;
 };
 
 struct Diagnostics {
@@ -47,13 +49,16 @@ struct Diagnostics {
   bool full() const;
 };
 
-/// `jobs/a.yaml:14:7`, or the file's name alone when there is no line.
+/// `jobs/a.yaml:14:7`, or the file's name alone when there is no line; in a workbook `jobs/a.xlsx:Joints!C7`.
 std::string where(const Diagnostics&, Place);
+/// `A`, `B` ... `AA` for the columns of a sheet, which count from 1.
+std::string column_letters(std::uint32_t column);
 /// The faults sorted by place (stable), each as
 ///   jobs/a.yaml:14:7: error: unknown key 'thicknes'; did you mean 'thickness'?
 ///         thicknes: 8 mm
 ///         ^
-/// Control characters of the author's text are shown as spaces; long lines are cut round the caret.
+/// Control characters of the author's text are shown as spaces; long lines are cut round the caret. Of a workbook's
+/// sheet the row is shown, its cells parted by bars.
 std::string render(const Diagnostics&);
 /// The nearest of `known` to `word` by edit distance with neighbour swaps, at most max(1, a third of the letters) away;
 /// empty when nothing is near. Ties go to the earlier name.

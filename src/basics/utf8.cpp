@@ -52,6 +52,15 @@ std::size_t count_characters(std::string_view text) {
   return count;
 }
 
+bool is_utf8(std::string_view text) {
+  for (std::size_t at = 0; at < text.size();) {
+    const Character c = character_at(text, at);
+    if (!c.valid) return false;
+    at += c.bytes;
+  }
+  return true;
+}
+
 std::size_t display_width(char32_t code) {
   if (code < 0x300) return 1;
   if (in_ranges(code, zero_width_ranges)) return 0;

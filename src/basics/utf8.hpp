@@ -18,6 +18,7 @@ struct Character {
 /// The character at byte `at`. Requires: at < text.size().
 Character character_at(std::string_view text, std::size_t at);
 std::size_t count_characters(std::string_view text);
+bool is_utf8(std::string_view text);
 /// Columns a terminal gives the character: 0 for combining marks, 2 for wide East Asian ones and pictures, else 1.
 std::size_t display_width(char32_t code);
 /// Control characters of all kinds: C0, DEL, C1, line and paragraph separator, direction marks, byte-order mark,

@@ -15,6 +15,7 @@ namespace seambook {
 namespace {
 
 constexpr std::array<std::string_view, 3> colour_words = {"auto", "always", "never"};  // as Colour
+constexpr std::array<std::string_view, 2> unit_systems = {"metric", "us"};
 constexpr std::array<std::string_view, 1> rates_actions = {"check"};
 constexpr std::array<std::string_view, 2> shell_words = {"bash", "zsh"};
 constexpr std::array<std::string_view, 9> schema_words = {"job",   "rates", "day",     "check",      "estimate",
@@ -70,6 +71,25 @@ std::string take_topic(const RawArguments& raw, Arguments& out) {
   return {};
 }
 
+/// What `new` writes; gives the complaint, or nothing.
+std::string take_new_values(const RawArguments& raw, Arguments& out) {
+  const std::tuple<const char*, const std::string&, std::optional<std::string>&> names[] = {
+      {"DIR", raw.folder, out.folder},
+      {"--takeoff", raw.takeoff, out.takeoff},
+      {"--from-takeoff", raw.from_takeoff, out.from_takeoff}};
+  for (const auto& [name, given, taken] : names) {
+    if (!raw.has(name)) continue;
+    if (given.empty() || given == "-") return fmt::format("{} is no name of a file or folder", name);
+    taken = given;
+  }
+  if (std::string wrong = take_word("--units", raw.units, unit_systems); !wrong.empty()) return wrong;
+  out.us = raw.units == "us";
+  if (out.takeoff && (out.folder || out.from_takeoff))
+    return "--takeoff writes that workbook alone: leave out the rest";
+  if (!out.folder && !out.takeoff && !out.from_takeoff) return "new what? Name a folder: seambook new shop";
+  return {};
+}
+
 }  // namespace
 
 std::string shown_word(std::string_view word) {
@@ -102,6 +122,8 @@ std::span<const std::string_view> topics_of(Verb verb) {
 
 std::string take_values(const RawArguments& raw, Arguments& out) {
   if (std::string wrong = take_topic(raw, out); !wrong.empty()) return wrong;
+  if (std::string wrong = out.verb == Verb::begin ? take_new_values(raw, out) : std::string(); !wrong.empty())
+    return wrong;
   out.jobs = out.verb == Verb::explain ? std::vector{raw.explained} : raw.jobs;
   if (std::count(out.jobs.begin(), out.jobs.end(), "-") > 1) return "standard input can be read once only";
   if (std::find(out.jobs.begin(), out.jobs.end(), "") != out.jobs.end()) return "a job's file name is empty";
@@ -120,7 +142,7 @@ std::string take_values(const RawArguments& raw, Arguments& out) {
   }
   if (std::string wrong = out.verb == Verb::plan ? take_plan_values(raw, out) : std::string(); !wrong.empty())
     return wrong;
-  if (takes_jobs(out.verb) && raw.has("--date")) {
+  if (raw.has("--date")) {
     const DateRead read = read_date(raw.date);
     if (!read.date) return fmt::format("--date: {}; {}", shown_word(read.problem), read.hint);
     out.date = read.date;

@@ -12,6 +12,7 @@ namespace seambook {
 struct RawArguments {
   std::vector<std::string> jobs;
   std::string explained, joint, rates, out = "out", date, against, day, from, verify, order, now, action, topic;
+  std::string folder, takeoff, from_takeoff, units = "metric";  // new
   std::string color = "auto";
   double seconds = 0;
   int older_than = 12;

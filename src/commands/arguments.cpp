@@ -92,6 +92,17 @@ void add_topic(CLI::App& sub, Verb verb, RawArguments& raw) {
   }
 }
 
+void add_new_options(CLI::App& sub, RawArguments& raw) {
+  sub.add_option("DIR", raw.folder, "folder to write to; made when missing")->type_name("");
+  sub.add_option("--units", raw.units, "metric or us: millimetres and euros, or inches, pounds and dollars")
+      ->type_name("UNITS")
+      ->capture_default_str();
+  sub.add_option("--takeoff", raw.takeoff, "a workbook to write, with a row a joint to fill in")->type_name("FILE");
+  sub.add_option("--from-takeoff", raw.from_takeoff, "write a job that draws its joints from this CSV or workbook")
+      ->type_name("FILE");
+  sub.add_option("--date", raw.date, "date of the workbook; today when left out")->type_name("YYYY-MM-DD");
+}
+
 CLI::App& add_verb(CLI::App& app, Verb verb, RawArguments& raw) {
   const VerbInfo& info = verb_info(verb);
   CLI::App& sub = *app.add_subcommand(std::string(info.word), std::string(info.about));
@@ -99,6 +110,8 @@ CLI::App& add_verb(CLI::App& app, Verb verb, RawArguments& raw) {
   if (takes_jobs(verb)) {
     add_job_words(sub, verb, raw);
     add_job_options(sub, verb, raw);
+  } else if (verb == Verb::begin) {
+    add_new_options(sub, raw);
   } else {
     add_topic(sub, verb, raw);
   }

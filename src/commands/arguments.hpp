@@ -12,7 +12,19 @@
 
 namespace seambook {
 
-enum class Verb : std::uint8_t { check, estimate, explain, quote, plan, compare, rates, schema, completion, manual };
+enum class Verb : std::uint8_t {
+  check,
+  estimate,
+  explain,
+  quote,
+  plan,
+  compare,
+  rates,
+  schema,
+  completion,
+  manual,
+  begin
+};  // begin: `new`
 
 /// Exit codes of the program.
 namespace exit_code {
@@ -44,8 +56,12 @@ struct Arguments {
   int older_than = 12;     // rates: months after which a price is old
   bool reference = false;  // schema: the keys as Markdown in its place
   Colour colour = Colour::automatic;
-  bool strict = false;         // warnings are faults
-  bool customer_only = false;  // quote: the customer's page alone, as plain numbers
+  bool strict = false;                      // warnings are faults
+  bool customer_only = false;               // quote: the customer's page alone, as plain numbers
+  std::optional<std::string> folder;        // new: where to write
+  std::optional<std::string> takeoff;       // new: the workbook to write
+  std::optional<std::string> from_takeoff;  // new: the take-off to write a job around
+  bool us = false;                          // new: US customary units
 };
 
 /// Either `arguments`, or a text to show and the exit code to end with. Help and version go to standard output,

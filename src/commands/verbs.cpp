@@ -57,6 +57,14 @@ constexpr VerbInfo verb_table[] = {
      "seambook completion zsh > ~/.zfunc/_seambook\n"},
     {"manual", "the manual page of the program or of one command",
      "The page is printed in the language of man pages (roff).", "seambook manual quote | man -l -\n"},
+    {"new", "write something to begin with: a job with a rate book, a take-off to fill in, a job around a take-off",
+     "DIR gets first-job.yaml and a rate book of an invented shop, both with remarks, that run as they are. --takeoff\n"
+     "writes a workbook with a row for each joint; --from-takeoff a job that draws its joints from such a table, "
+     "beside\n"
+     "it or in DIR, and a rate book where there is none. Nothing that exists is overwritten.",
+     "seambook new shop\n"
+     "seambook new --takeoff joints.xlsx\n"
+     "seambook new --from-takeoff joints.xlsx\n"},
 };
 
 }  // namespace

@@ -38,21 +38,22 @@ constexpr RowKind row_kinds[] = {
 };
 
 /// For each field of a row its column; nothing, and a complaint, for headings that are none.
-std::vector<std::size_t> match_columns(Reading& reading, const std::vector<CsvField>& headings) {
+std::vector<std::size_t> match_columns(Reading& reading, const InputRow& headings) {
   std::vector<std::size_t> found;
   found.reserve(headings.size());
-  for (const CsvField& heading : headings) {
+  for (const InputField& heading : headings) {
     const auto column = std::find(std::begin(row_columns), std::end(row_columns), heading.text);
     found.push_back(static_cast<std::size_t>(column - std::begin(row_columns)));
-    if (column == std::end(row_columns)) refuse_unknown_heading(reading, heading.place, heading.text, row_columns);
+    if (column == std::end(row_columns) && !heading.text.empty())
+      refuse_unknown_heading(reading, heading.place, heading.text, row_columns);
   }
   return found;
 }
 
-const RowKind* kind_of(Reading& reading, const std::vector<CsvField>& row, const std::vector<std::size_t>& matched) {
+const RowKind* kind_of(Reading& reading, const InputRow& row, const std::vector<std::size_t>& matched) {
   const auto what = std::find(matched.begin(), matched.end(), what_column);
   if (what == matched.end()) return nullptr;
-  const CsvField& field = row[static_cast<std::size_t>(what - matched.begin())];
+  const InputField& field = row[static_cast<std::size_t>(what - matched.begin())];
   std::vector<std::string_view> known;
   for (const RowKind& kind : row_kinds) {
     if (kind.keys[what_column] == without_blanks_around(field.text)) return &kind;
@@ -66,8 +67,7 @@ const RowKind* kind_of(Reading& reading, const std::vector<CsvField>& row, const
   return nullptr;
 }
 
-void take_row(Reading& reading, const std::vector<CsvField>& row, const std::vector<std::size_t>& matched,
-              DayText& day) {
+void take_row(Reading& reading, const InputRow& row, const std::vector<std::size_t>& matched, DayText& day) {
   const RowKind* kind = kind_of(reading, row, matched);
   if (kind == nullptr) return;
   RowTree rows;
@@ -93,13 +93,13 @@ void take_row(Reading& reading, const std::vector<CsvField>& row, const std::vec
 }
 
 void read_rows(Reading& reading, std::uint32_t file, DayText& day) {
-  const std::optional<CsvTable> table = parse_csv(file, reading.diagnostics);
+  const std::optional<InputTable> table = parse_csv(file, reading.diagnostics);
   if (!table) return;
   const std::vector<std::size_t> matched = match_columns(reading, table->headings);
   if (std::find(matched.begin(), matched.end(), what_column) == matched.end())
     reading.diagnostics.error({file, 1, 1}, "the heading 'what' is missing",
                               "begin with: what,name,from,until,station,welder,note");
-  for (const std::vector<CsvField>& row : table->rows) {
+  for (const InputRow& row : table->rows) {
     if (reading.diagnostics.full()) break;
     take_row(reading, row, matched, day);
   }

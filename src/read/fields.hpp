@@ -61,7 +61,8 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, Maybe<D>& i
 template <Dim D>
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<Span<D>>& into) {
   Maybe<D> low, high;
-  if (value.kind() == Kind::scalar) {
+  const bool one_value = value.kind() == Kind::scalar;
+  if (one_value) {
     read_into(reading, value, info, low);
     high = low;
   } else if (expect_kind(reading, value, info, Kind::list)) {
@@ -74,7 +75,7 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::option
   if (!low || !high) return;
   if (info.rising && low->value > high->value)
     return refuse_value(reading, value.place(), info, "it runs from larger to smaller", "write the smaller one first");
-  into = Span<D>{std::move(*low), std::move(*high)};
+  into = Span<D>{std::move(*low), std::move(*high), one_value};
 }
 
 /// Keys matched to fields; each that stood is marked, so that a faulty value is not missed a second time.

@@ -140,7 +140,9 @@ constexpr auto weldment_own = std::to_array<Field<WeldmentText>>({
                                      "base_metal_by", "mass: net mass over yield, times the rate book's price")),
     field<&WeldmentText::bought>("bought",
                                  "38 EUR each, or a list of {what: plates, kind: cutting, price: 38 EUR each}"),
-    field<&WeldmentText::joints_from>("joints_from", "a CSV file beside the job: takeoff.csv"),
+    field<&WeldmentText::joints_from>("joints_from",
+                                      "a table beside the job, CSV or a workbook: takeoff.csv, takeoff.xlsx"),
+    field<&WeldmentText::joints_sheet>("joints_sheet", "the workbook's sheet; the first when left out: Joints"),
     field<&WeldmentText::joints>("joints",
                                  "a list of joints: {weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm}"),
 });

@@ -10,10 +10,10 @@
 namespace seambook {
 namespace {
 
-/// A take-off once read; a second weldment may draw on the same file.
+/// A take-off once read; a second weldment may draw on the same table.
 struct ReadTakeoff {
-  std::string name;
-  std::vector<JointText> joints;
+  std::string name, sheet;
+  Takeoff takeoff;
 };
 
 /// The take-off's name as it is shown: beside the job that names it.
@@ -25,7 +25,9 @@ std::string name_beside(std::string_view job_file, const std::string& name) {
 void add_takeoff(Reading& reading, WeldmentText& weldment, const FileFinder& find_file,
                  std::vector<ReadTakeoff>& known) {
   const Word& word = *weldment.joints_from;
-  const auto same = [&](const ReadTakeoff& takeoff) { return takeoff.name == word.text; };
+  const Word* sheet = weldment.joints_sheet ? &*weldment.joints_sheet : nullptr;
+  const std::string sheet_name = sheet ? sheet->text : std::string();
+  const auto same = [&](const ReadTakeoff& t) { return t.name == word.text && t.sheet == sheet_name; };
   auto found = std::find_if(known.begin(), known.end(), same);
   if (found == known.end()) {
     std::optional<std::string> text = find_file ? find_file(word.text) : std::nullopt;
@@ -35,11 +37,10 @@ void add_takeoff(Reading& reading, WeldmentText& weldment, const FileFinder& fin
       return;
     }
     const std::string shown = name_beside(reading.diagnostics.files[word.place.file].name, word.text);
-    const std::uint32_t file = reading.diagnostics.add_file(shown, std::move(*text));
-    known.push_back({word.text, read_takeoff(reading, file)});
+    known.push_back({word.text, sheet_name, read_takeoff(reading, shown, std::move(*text), sheet)});
     found = known.end() - 1;
   }
-  weldment.joints.insert(weldment.joints.end(), found->joints.begin(), found->joints.end());
+  weldment.joints.insert(weldment.joints.end(), found->takeoff.joints.begin(), found->takeoff.joints.end());
 }
 
 }  // namespace
@@ -54,8 +55,14 @@ JobText read_job(std::uint32_t file, const FileFinder& find_file, Diagnostics& d
   if (!read_opening(reading, root)) return job;
   read_fields(reading, root, job);
   std::vector<ReadTakeoff> takeoffs;
-  for (WeldmentText& weldment : job.weldments)
-    if (weldment.joints_from) add_takeoff(reading, weldment, find_file, takeoffs);
+  for (WeldmentText& weldment : job.weldments) {
+    if (weldment.joints_from)
+      add_takeoff(reading, weldment, find_file, takeoffs);
+    else if (weldment.joints_sheet)
+      diagnostics.error(weldment.joints_sheet->place, "'joints_sheet' without a take-off",
+                        "name its workbook with 'joints_from'");
+  }
+  for (const ReadTakeoff& read : takeoffs) job.takeoffs.push_back(read.takeoff.file);
   return job;
 }
 

@@ -83,7 +83,8 @@ struct WeldmentText {
   std::vector<BoughtText> bought;
   WeldmentPlanText plan;
   JointDefaults defaults;
-  std::optional<Word> joints_from;  // a CSV file beside the job
+  std::optional<Word> joints_from;   // a table beside the job
+  std::optional<Word> joints_sheet;  // of a workbook
   std::vector<JointText> joints;
 };
 
@@ -105,6 +106,7 @@ struct JobFreightText {
 
 struct JobText {
   Place place;
+  std::vector<std::uint32_t> takeoffs;  // files: whoever takes the job looks for their faults too
   std::optional<Word> job, revision, customer, title, delivery, lead_time;
   std::vector<Word> drawings;  // `drawing: 4711 rev B` or a list
   std::optional<WrittenDate> date;
@@ -123,7 +125,7 @@ struct JobText {
   std::vector<WeldmentText> weldments;
 };
 
-/// Gives the text of a file that a job draws on (a take-off), by the name the job uses; nothing when there is none.
+/// Gives the bytes of a file that a job draws on (a take-off), by the name the job uses; nothing when there is none.
 using FileFinder = std::function<std::optional<std::string>(const std::string& name)>;
 
 /// Reads a registered job file. Faults go to `diagnostics`; what could be read is given even so.

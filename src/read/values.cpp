@@ -131,6 +131,7 @@ void refuse_unknown_heading(Reading& reading, Place place, std::string_view word
 }
 
 void refuse_missing_key(Reading& reading, Place section, const FieldInfo& info) {
+  if (info.key == reading.told_missing) return;
   reading.diagnostics.error(section, "the key " + in_quotes(info.key) + " is missing", std::string(info.about));
 }
 

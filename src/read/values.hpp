@@ -12,6 +12,7 @@ namespace seambook {
 struct Reading {
   Diagnostics& diagnostics;
   DefaultUnits units;
+  std::string_view told_missing = {};  // the key whose lack was told of once for all rows of a table
 };
 
 /// `'leg': unknown unit 'mn'; did you mean 'mm'?`

@@ -64,10 +64,11 @@ struct WrittenDay {
   std::optional<std::chrono::minutes> at;
   Place place;
 };
-/// `[low, high]`, or one value for both ends.
+/// `[low, high]`, or one value for both ends. (Their places do not tell: two values may share the cell of a take-off.)
 template <Dim D>
 struct Span {
   Written<D> low, high;
+  bool one_value = false;
 };
 
 /// What an entry of the rate book rests on.

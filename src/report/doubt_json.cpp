@@ -2,6 +2,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "basics/base64.hpp"
+#include "basics/utf8.hpp"
 #include "report/cells.hpp"
 
 namespace seambook {
@@ -57,9 +59,15 @@ std::string drivers_json(const RateBook& book, const Doubt& doubt) {
 
 namespace {
 
+/// A workbook is no text: its bytes are written as letters.
+Json file_json(const NamedText& file) {
+  if (is_utf8(file.text)) return {{"name", file.name}, {"text", file.text}};
+  return {{"name", file.name}, {"base64", base64_of(file.text)}};
+}
+
 Json texts_json(const std::vector<NamedText>& files) {
   Json json = Json::array();
-  for (const NamedText& file : files) json.push_back({{"name", file.name}, {"text", file.text}});
+  for (const NamedText& file : files) json.push_back(file_json(file));
   return json;
 }
 

@@ -83,8 +83,8 @@ std::optional<Origin> origin_of(const RateBook& book, const Job& job, SourceId s
 }
 
 std::string place_text(const Diagnostics& places, Place place) {
-  const std::string& name = places.files[place.file].name;
-  return place.line > 0 ? fmt::format("{}:{}", name, place.line) : name;
+  if (places.files[place.file].sheet.empty()) place.column = 0;  // a line is enough in a text
+  return where(places, place);
 }
 
 /// A cell's number as a file holds it: with a point, whatever the sheet's language.

@@ -26,6 +26,7 @@ Json diagnostic_json(const Diagnostics& places, const Diagnostic& d) {
   json["file"] = placed ? Json(places.files[d.place.file].name) : Json(nullptr);
   json["line"] = d.place.line > 0 ? Json(d.place.line) : Json(nullptr);
   json["column"] = d.place.column > 0 ? Json(d.place.column) : Json(nullptr);
+  if (placed && !places.files[d.place.file].sheet.empty()) json["sheet"] = places.files[d.place.file].sheet;
   json["message"] = d.message;
   json["hint"] = d.hint.empty() ? Json(nullptr) : Json(d.hint);
   return json;

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "basics/base64.hpp"
 #include "text/json_bounds.hpp"
 
 namespace seambook {
@@ -49,8 +50,14 @@ bool take_files(const PastJson& of, const char* key, std::vector<NamedText>& int
   const PastJson* files = list_member(of, key);
   if (files == nullptr) return false;
   for (const PastJson& file : *files) {
-    if (text_member(file, "name") == nullptr || text_member(file, "text") == nullptr) return false;
-    into.push_back({text_of_member(file, "name"), text_of_member(file, "text")});
+    if (text_member(file, "name") == nullptr) return false;
+    if (text_member(file, "text") != nullptr) {
+      into.push_back({text_of_member(file, "name"), text_of_member(file, "text")});
+      continue;
+    }
+    std::optional<std::string> bytes = bytes_of_base64(text_of_member(file, "base64"));
+    if (text_member(file, "base64") == nullptr || !bytes) return false;
+    into.push_back({text_of_member(file, "name"), std::move(*bytes)});
   }
   return true;
 }

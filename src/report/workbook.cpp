@@ -6,6 +6,8 @@
 #include <string_view>
 #include <utility>
 
+#include "basics/diagnostics.hpp"
+
 namespace seambook {
 namespace {
 
@@ -93,13 +95,7 @@ std::string content_text(const Cell& cell) {
 
 }  // namespace
 
-std::string column_name(std::uint16_t column) {
-  std::string name;
-  for (unsigned left = column + 1U; left > 0; left = (left - 1) / 26) {
-    name.insert(name.begin(), static_cast<char>('A' + (left - 1) % 26));
-  }
-  return name;
-}
+std::string column_name(std::uint16_t column) { return column_letters(column + 1U); }
 
 std::string cell_name(std::uint32_t row, std::uint16_t column, bool absolute) {
   const char* mark = absolute ? "$" : "";

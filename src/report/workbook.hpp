@@ -48,13 +48,16 @@ struct Cell {
   std::string number_format;  // spreadsheet code, for example `0.00`; empty: general
 };
 
-/// What an input cell admits; shown as a message when the cell is selected or refused.
+/// What an input cell admits; shown as a message when the cell is selected or refused. With `choices` one of them, with
+/// `anything` whatever is typed: the message is only shown then. `or_empty`: the cell may be left empty.
 struct Validation {
   std::uint32_t row = 0;
   std::uint16_t column = 0;
   double minimum = 0, maximum = 1e9;
   bool whole = false;
-  std::string message;  // at most 255 characters
+  std::string message;                    // at most 255 characters
+  std::vector<std::string> choices = {};  // together at most 255 characters, with a comma between; none holds a comma
+  bool anything = false, or_empty = false;
 };
 
 /// Cells whose row is tinted when `formula` (relative to the range's first cell) is true.

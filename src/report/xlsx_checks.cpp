@@ -124,6 +124,14 @@ void check_validations(const Sheet& sheet) {
     check_number(where, rule.maximum);
     if (rule.minimum > rule.maximum) refuse_cell(where, "the minimum is above the maximum");
     check_text(where, rule.message, message_limit);
+    std::size_t together = 0;
+    for (const std::string& choice : rule.choices) {
+      check_text(where, choice, message_limit);
+      if (choice.empty() || choice.find(',') != std::string::npos)
+        refuse_cell(where, "a choice is empty or holds a comma");
+      together += choice.size() + 1;
+    }
+    if (together > message_limit + 1) refuse_cell(where, "the choices together are too long");
   }
 }
 

@@ -20,9 +20,12 @@ struct RuleRange {
   std::uint32_t last_row = 0;
 };
 
+/// Cells between both that have no rule are no inputs: locked, it does not matter that the range covers them.
 bool continues_range(const RuleRange& range, const Validation& next) {
-  const auto terms = [](const Validation& v) { return std::tie(v.column, v.minimum, v.maximum, v.whole, v.message); };
-  return next.row == range.last_row + 1 && terms(range.rule) == terms(next);
+  const auto terms = [](const Validation& v) {
+    return std::tie(v.column, v.minimum, v.maximum, v.whole, v.message, v.choices, v.anything, v.or_empty);
+  };
+  return terms(range.rule) == terms(next);
 }
 
 std::vector<RuleRange> joined_rules(std::vector<Validation> rules) {
@@ -38,6 +41,36 @@ std::vector<RuleRange> joined_rules(std::vector<Validation> rules) {
   return ranges;
 }
 
+std::uint8_t kind_of_rule(const Validation& rule) {
+  if (rule.anything) return LXW_VALIDATION_TYPE_ANY;
+  if (!rule.choices.empty()) return LXW_VALIDATION_TYPE_LIST;
+  return rule.whole ? LXW_VALIDATION_TYPE_INTEGER : LXW_VALIDATION_TYPE_DECIMAL;
+}
+
+std::string message_of(const Validation& rule) {
+  if (!rule.message.empty()) return escaped_text(rule.message);
+  return fmt::format("{} from {} to {}.", rule.whole ? "A whole number" : "A number", rule.minimum, rule.maximum);
+}
+
+void add_rule(lxw_worksheet* page, std::uint32_t last_row, Validation rule) {
+  std::string message = message_of(rule), title = "Not admitted";
+  std::vector<char*> choices;
+  choices.reserve(rule.choices.size() + 1);
+  for (std::string& choice : rule.choices) choices.push_back(choice.data());
+  choices.push_back(nullptr);
+  lxw_data_validation validation{};
+  validation.validate = kind_of_rule(rule);
+  validation.criteria = LXW_VALIDATION_CRITERIA_BETWEEN;
+  validation.ignore_blank = rule.or_empty ? LXW_VALIDATION_ON : LXW_VALIDATION_OFF;
+  validation.minimum_number = rule.minimum;
+  validation.maximum_number = rule.maximum;
+  if (!rule.choices.empty()) validation.value_list = choices.data();
+  validation.input_message = message.data();
+  validation.error_title = title.data();
+  validation.error_message = message.data();
+  must(worksheet_data_validation_range(page, rule.row, rule.column, last_row, rule.column, &validation));
+}
+
 }  // namespace
 
 void add_validations(lxw_worksheet* page, const Sheet& sheet) {
@@ -48,23 +81,7 @@ void add_validations(lxw_worksheet* page, const Sheet& sheet) {
     ranges = joined_rules(std::move(wordless));
   }
   if (ranges.size() > most_rules) throw std::invalid_argument(sheet.name + ": more than 255 different input rules");
-  for (const auto& [rule, last_row] : ranges) {
-    std::string message = escaped_text(rule.message), title = "Not admitted";
-    if (message.empty()) {
-      message =
-          fmt::format("{} from {} to {}.", rule.whole ? "A whole number" : "A number", rule.minimum, rule.maximum);
-    }
-    lxw_data_validation validation{};
-    validation.validate = rule.whole ? LXW_VALIDATION_TYPE_INTEGER : LXW_VALIDATION_TYPE_DECIMAL;
-    validation.criteria = LXW_VALIDATION_CRITERIA_BETWEEN;
-    validation.ignore_blank = LXW_VALIDATION_OFF;
-    validation.minimum_number = rule.minimum;
-    validation.maximum_number = rule.maximum;
-    validation.input_message = message.data();
-    validation.error_title = title.data();
-    validation.error_message = message.data();
-    must(worksheet_data_validation_range(page, rule.row, rule.column, last_row, rule.column, &validation));
-  }
+  for (const RuleRange& range : ranges) add_rule(page, range.last_row, range.rule);
 }
 
 void add_highlights(Looks& looks, lxw_worksheet* page, const Sheet& sheet) {

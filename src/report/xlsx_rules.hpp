@@ -8,8 +8,8 @@ struct lxw_worksheet;
 
 namespace seambook {
 
-/// Equal rules of cells that stand under each other become one rule of a range; the library counts rules in one byte,
-/// so more than 255 of those on a sheet throw std::invalid_argument.
+/// Equal rules of cells that follow each other in a column become one rule of a range, over cells without a rule too;
+/// the library counts rules in one byte, so more than 255 of those on a sheet throw std::invalid_argument.
 void add_validations(lxw_worksheet*, const Sheet&);
 void add_highlights(Looks&, lxw_worksheet*, const Sheet&);
 /// Without a password: against slips, not against people.

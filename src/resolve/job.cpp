@@ -106,7 +106,7 @@ void check_all_welders(JobDraft& draft) {
 }  // namespace
 
 std::optional<Job> resolve_job(const JobText& text, const RateBook& book, Diagnostics& diagnostics) {
-  JobDraft draft{book, diagnostics, reading_faults(diagnostics, job_entry_places(text), {}), {}, {}};
+  JobDraft draft{book, diagnostics, reading_faults(diagnostics, job_entry_places(text), text.takeoffs), {}, {}};
   take_heading(draft, text);
   take_quantities(draft, text);
   resolve_job_plan(draft, text);

@@ -20,7 +20,7 @@ void take_fillet_size(JobDraft& draft, const JointText& text, Joint& joint) {
   joint.leg = stated(draft, legs ? Maybe<dim::length>(legs->low) : text.leg);
   joint.throat = stated(draft, text.throat);
   if (!legs) return;
-  const bool one_value = legs->low.place == legs->high.place;
+  const bool one_value = legs->one_value;
   joint.fillet.leg_second = one_value ? joint.leg : stated(draft, Maybe<dim::length>(legs->high));
 }
 

@@ -53,7 +53,7 @@ void resolve_rectangle(JobDraft& draft, const JointText& text, Joint& joint) {
     return;
   }
   const Span<dim::length>& sides = *text.sizes.around;
-  const bool square = sides.low.place == sides.high.place;
+  const bool square = sides.one_value;
   joint.path.side = stated(draft, Maybe<dim::length>(sides.low));
   joint.path.side_second = square ? joint.path.side : stated(draft, Maybe<dim::length>(sides.high));
   joint.path.corner_radius = stated(draft, radius);

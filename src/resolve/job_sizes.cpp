@@ -13,7 +13,7 @@ void resolve_thickness(JobDraft& draft, const JointText& text, Joint& joint) {
     return refuse_lack(draft, text.place, "the joint has no thickness", "for example 'thickness: 8 mm'");
   joint.thickness = stated(draft, Maybe<dim::length>(text.thickness->low));
   // One value for both members is one number, with one source.
-  const bool one_value = text.thickness->low.place == text.thickness->high.place;
+  const bool one_value = text.thickness->one_value;
   joint.thickness_second = one_value ? joint.thickness : stated(draft, Maybe<dim::length>(text.thickness->high));
 }
 
@@ -42,7 +42,7 @@ void resolve_sides(JobDraft& draft, const JointText& text, Joint& joint) {
 void resolve_depth(JobDraft& draft, const JointText& text, Joint& joint) {
   if (!text.sizes.depth) return;
   const Span<dim::length>& depth = *text.sizes.depth;
-  const bool one_value = depth.low.place == depth.high.place;
+  const bool one_value = depth.one_value;
   joint.groove.depth = stated(draft, Maybe<dim::length>(depth.low));
   freeze(draft, joint.groove.depth.si);
   if (!is_double(joint.weld)) {

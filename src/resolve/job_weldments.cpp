@@ -71,7 +71,7 @@ void resolve_weldment(JobDraft& draft, const PartText& part, const WeldmentText&
   weldment.first_joint = draft.job.joints.size();
   resolve_joints(draft, text, part.job.defaults, draft.job.weldments.size());
   weldment.joint_count = draft.job.joints.size() - weldment.first_joint;
-  if (text.joints.empty())
+  if (text.joints.empty() && !text.joints_from)  // why a take-off gives none was told when it was read
     refuse_lack(draft, text.place, "the weldment has no joints",
                 "add 'joints', or 'joints_from' with a take-off's name");
   resolve_precedence(draft, text, weldment);

@@ -10,9 +10,7 @@
 namespace seambook {
 namespace {
 
-constexpr std::size_t most_csv_faults = 100, most_headings = 200, most_fields = 1'000'000;
-
-using CsvRow = std::vector<CsvField>;
+constexpr std::size_t most_csv_faults = 100;
 
 struct CsvReading {
   std::string_view text;
@@ -63,8 +61,8 @@ std::string_view rest_of_field(CsvReading& reading) {
 }
 
 /// A field in double quotes, with `""` for a quote inside; it may run over lines.
-CsvField quoted_field(CsvReading& reading) {
-  CsvField field{{}, reading.place};
+InputField quoted_field(CsvReading& reading) {
+  InputField field{{}, reading.place, FieldKind::text};
   step(reading);
   for (;; step(reading)) {
     if (reading.ended()) {
@@ -91,16 +89,16 @@ CsvField quoted_field(CsvReading& reading) {
   return field;
 }
 
-CsvField plain_field(CsvReading& reading) {
+InputField plain_field(CsvReading& reading) {
   const Place place = reading.place;
-  CsvField field{std::string(without_blanks_around(rest_of_field(reading))), place};
+  InputField field{std::string(without_blanks_around(rest_of_field(reading))), place, FieldKind::text};
   if (field.text.starts_with('"'))
     csv_fault(reading, place, "a blank before an opening quote", "begin the field with the quote");
   return field;
 }
 
-CsvRow read_row(CsvReading& reading) {
-  CsvRow row;
+InputRow read_row(CsvReading& reading) {
+  InputRow row;
   for (;;) {
     const bool quote = !reading.ended() && reading.text[reading.at] == '"';
     row.push_back(quote ? quoted_field(reading) : plain_field(reading));
@@ -113,10 +111,6 @@ CsvRow read_row(CsvReading& reading) {
   }
   step_over_line_end(reading);
   return row;
-}
-
-bool is_blank_row(const CsvRow& row) {
-  return std::all_of(row.begin(), row.end(), [](const CsvField& field) { return field.text.empty(); });
 }
 
 /// The separator that the heading row uses most outside quotes, of two the one that prose uses less; a comma when it
@@ -136,39 +130,29 @@ char separator_of(std::string_view heading_row) {
   return separator;
 }
 
-void check_headings(CsvReading& reading, CsvRow& headings) {
-  if (headings.size() > most_headings) {
-    csv_fault(reading, headings[most_headings].place, "more than 200 headings", "leave out columns");
-    reading.stopped = true;
-    return;
-  }
-  for (std::size_t i = 0; i < headings.size(); ++i) {
-    headings[i].text = std::string(without_blanks_around(headings[i].text));
-    const CsvField& heading = headings[i];
-    if (heading.text.empty()) {
-      csv_fault(reading, heading.place, "an empty heading", "name the column, or take it out");
-      continue;
-    }
-    const auto first =
-        std::find_if(headings.begin(), headings.end(), [&](const CsvField& h) { return h.text == heading.text; });
-    if (first != headings.begin() + static_cast<std::ptrdiff_t>(i))
-      csv_fault(reading, heading.place, "heading " + quoted(heading.text) + " is given twice",
-                "first in column " + std::to_string(first - headings.begin() + 1));
-  }
-}
-
 std::string separator_word(char separator) { return separator == '\t' ? "a tab" : std::string("'") + separator + "'"; }
 
-void check_field_count(CsvReading& reading, const CsvRow& row, std::size_t headings) {
-  if (reading.stopped || row.size() == headings) return;
+/// Whether a row has a field under each heading.
+bool fits(CsvReading& reading, const InputRow& row, std::size_t headings) {
+  if (reading.stopped || row.size() == headings) return !reading.stopped;
   const std::string fields = std::to_string(row.size()) + (row.size() == 1 ? " field" : " fields");
   csv_fault(reading, row.front().place, fields + " under " + std::to_string(headings) + " headings",
             "put a text with " + separator_word(reading.separator) + " in double quotes; decimals take a point");
+  return false;
+}
+
+void take_headings(CsvReading& reading, InputRow row, std::optional<InputTable>& table) {
+  if (row.size() > most_headings) {
+    csv_fault(reading, row[most_headings].place, "more than 200 headings", "leave out columns");
+    reading.stopped = true;
+  } else {
+    table = InputTable{std::move(row), {}};
+  }
 }
 
 }  // namespace
 
-std::optional<CsvTable> parse_csv(std::uint32_t file, Diagnostics& diagnostics) {
+std::optional<InputTable> parse_csv(std::uint32_t file, Diagnostics& diagnostics) {
   if (!check_text(file, diagnostics).good) return std::nullopt;
   std::string_view text = diagnostics.files[file].text;
   if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
@@ -176,21 +160,20 @@ std::optional<CsvTable> parse_csv(std::uint32_t file, Diagnostics& diagnostics) 
   const std::size_t heading = std::min(text.find_first_not_of(" \t\r\n"), text.size());
   const std::size_t row_start = heading == 0 ? 0 : text.rfind('\n', heading) + 1;
   reading.separator = separator_of(text.substr(row_start, text.find('\n', heading) - row_start));
-  std::optional<CsvTable> table;
+  std::optional<InputTable> table;
   while (!reading.ended() && !reading.stopped) {
-    CsvRow row = read_row(reading);
+    const std::size_t faults = reading.faults;
+    InputRow row = read_row(reading);
     if (is_blank_row(row)) continue;
-    if (!table) {
-      table = CsvTable{std::move(row), {}};
-      check_headings(reading, table->headings);
-    } else {
-      check_field_count(reading, row, table->headings.size());
+    if (!table)
+      take_headings(reading, std::move(row), table);
+    else if (reading.faults == faults && fits(reading, row, table->headings.size()))
       table->rows.push_back(std::move(row));
-    }
   }
-  if (!table && reading.faults == 0)
+  if (table)
+    check_headings(*table, diagnostics);
+  else if (reading.faults == 0)
     diagnostics.error({file, 0, 0}, "the file is empty", "its first row holds the column headings");
-  if (reading.faults > 0) return std::nullopt;
   return table;
 }
 

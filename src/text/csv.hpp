@@ -3,23 +3,13 @@
 #pragma once
 
 #include <optional>
-#include <string>
-#include <vector>
 
-#include "basics/diagnostics.hpp"
+#include "text/input_table.hpp"
 
 namespace seambook {
 
-struct CsvField {
-  std::string text;
-  Place place;
-};
-struct CsvTable {
-  std::vector<CsvField> headings;
-  std::vector<std::vector<CsvField>> rows;  // blank lines dropped; as many fields as headings
-};
-
-/// Reads a registered file; nothing, and the reasons in `diagnostics`, when it is no acceptable table.
-std::optional<CsvTable> parse_csv(std::uint32_t file, Diagnostics& diagnostics);
+/// Reads a registered file. Nothing when no row of headings can be read. A row that cannot be read is left out, so that
+/// the others can be looked at in the same run. All reasons are in `diagnostics`.
+std::optional<InputTable> parse_csv(std::uint32_t file, Diagnostics& diagnostics);
 
 }  // namespace seambook

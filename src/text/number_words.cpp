@@ -90,9 +90,11 @@ NumberRead bad_continuation(std::string_view text, std::size_t at) {
   const auto then_digit = [&](std::size_t i) { return i < rest.size() && is_digit(rest[i]); };
   if (rest.empty()) return {};
   if (rest[0] == ',' && then_digit(1)) {
-    const std::string decimals(rest.substr(1, digits_at(rest, 1)));
-    return refused_number("a comma in a number", "write a point before decimals (" + std::string(text.substr(0, at)) +
-                                                     "." + decimals + ") and nothing between thousands");
+    std::string plain(text.substr(0, at));
+    std::erase(plain, '.');  // `1.200,5`: between thousands
+    plain.append(".").append(rest.substr(1, digits_at(rest, 1)));
+    return refused_number("a comma in a number",
+                          "write a point before decimals (" + plain + ") and nothing between thousands");
   }
   if (rest[0] == '.') {
     if (then_digit(1)) return refused_number("two points in a number", "write nothing between thousands: 1500");

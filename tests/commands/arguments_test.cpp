@@ -26,7 +26,7 @@ TEST_CASE("wrong usage is told with the nearest word and exit code 2") {
   const Row rows[] = {
       {"",
        "seambook: which command? One of check, estimate, explain, quote, plan, compare, rates, schema, completion, "
-       "manual"},
+       "manual, new"},
       {"qoute a", "seambook: unknown command 'qoute'; did you mean 'quote'?"},
       {"zzz", "seambook: unknown command 'zzz'"},
       {"--verison", "seambook: unknown option '--verison'; did you mean '--version'?"},
@@ -50,6 +50,11 @@ TEST_CASE("wrong usage is told with the nearest word and exit code 2") {
       {"rates check --older-than 0", "seambook: --older-than: Value 0 not in range 1 to 600"},
       {"check a --color allways", "seambook: --color 'allways' is not known; did you mean 'always'?"},
       {"schema job --rates r", "seambook: 'schema' has no option '--rates'"},
+      {"new", "seambook: new what? Name a folder: seambook new shop"},
+      {"new a b", "seambook: 'b' is one word too many"},
+      {"new a --units mertic", "seambook: --units 'mertic' is not known; did you mean 'metric'?"},
+      {"new a --takeoff t.xlsx", "seambook: --takeoff writes that workbook alone: leave out the rest"},
+      {"new --from-takeoff -", "seambook: --from-takeoff is no name of a file or folder"},
       {"check a --rates r --rates s", "seambook: --rates: At Most 1 required but received 2"},
   };
   for (const Row& row : rows) {

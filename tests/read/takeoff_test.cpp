@@ -40,6 +40,8 @@ TEST_CASE("a take-off gives joints behind those of the job") {
   CHECK(joints[1].leg->value.si == doctest::Approx(0.005));
   CHECK(joints[1].thickness->low.value.si == doctest::Approx(0.003));
   CHECK(joints[1].thickness->high.value.si == doctest::Approx(0.010));
+  CHECK(!joints[1].thickness->one_value);  // though both stand at one place
+  CHECK(joints[2].thickness->one_value);
   CHECK(joints[1].count->value == 4);
   CHECK(!joints[1].purge);
   CHECK(joints[1].after.size() == 1);
@@ -57,7 +59,50 @@ TEST_CASE("a take-off takes the units of its job") {
   CHECK(taken.job.weldments.at(0).joints.at(1).length->value.si == doctest::Approx(0.240));
 }
 
-TEST_CASE("faults of a take-off are told at their places in its file") {
+TEST_CASE("a heading gives a unit to the bare numbers below it") {
+  const TakenOff taken = take_off("weld,leg (mm),thickness [in],length\nfillet,5,1/8 / 4 mm,\"2'-6 1/2\"\"\"\n");
+  CHECK(render(taken.diagnostics) == "");
+  const JointText& joint = taken.job.weldments.at(0).joints.at(1);
+  CHECK(joint.leg->value.si == doctest::Approx(0.005));
+  CHECK(joint.thickness->low.value.si == doctest::Approx(0.003175));
+  CHECK(joint.thickness->high.value.si == doctest::Approx(0.004));
+  CHECK(joint.length->value.si == doctest::Approx(0.7747));
+}
+
+TEST_CASE("columns without heading or text and the capitals of a spreadsheet program are no faults") {
+  const TakenOff taken = take_off("weld;purge;length;;\r\nedge;TRUE;1 m;;\r\nedge;FALSE;1 m;;\r\n;;;;\r\n");
+  CHECK(render(taken.diagnostics) == "");
+  REQUIRE(taken.job.weldments.at(0).joints.size() == 3);
+  CHECK(taken.job.weldments[0].joints[1].purge->value);
+  CHECK(!taken.job.weldments[0].joints[2].purge->value);
+}
+
+TEST_CASE("rows that cannot be read do not hide the faults of others") {
+  const TakenOff taken = take_off("weld,leg\nfillet,3,5 mm\nfillet,5 mn\n\"fillet\"x,5 mm\n");
+  CHECK(complaints_given(taken.diagnostics) ==
+        "2 3 fields under 2 headings; put a text with ',' in double quotes; decimals take a point\n"
+        "3 'leg': unknown unit 'mn'; did you mean 'mm'?\n"
+        "4 text after the closing quote; write a quote inside a quoted field twice\n");
+}
+
+TEST_CASE("what is a name or in words may look like a date") {
+  const TakenOff taken =
+      take_off("id,weld,length,mark,note\n5-2-2026,edge,1 m,see 10-May,10-May\nA-mar-1,edge,1 m,,\n");
+  CHECK(render(taken.diagnostics) == "");
+}
+
+TEST_CASE("a sheet without a workbook is refused") {
+  Diagnostics diagnostics;
+  const std::uint32_t file = diagnostics.add_file(
+      "a.yaml", "format: 1\njob: a\nweldments:\n  - {joints_from: a.csv, joints_sheet: S}\n  - joints_sheet: S\n");
+  read_job(
+      file, [](const std::string&) { return std::optional<std::string>("weld,leg\nfillet,5 mm\n"); }, diagnostics);
+  CHECK(complaints_given(diagnostics) ==
+        "4 'joints_sheet': the take-off is no workbook; leave the key out\n"
+        "5 'joints_sheet' without a take-off; name its workbook with 'joints_from'\n");
+}
+
+TEST_CASE("faults of a take-off at their places in its file") {
   TakenOff taken = take_off(
       "weld,leg,lenght,back_excess,colour,passes\n"
       "fillet,5,1 m,,red,\n"
@@ -68,7 +113,7 @@ TEST_CASE("faults of a take-off are told at their places in its file") {
       "1 unknown heading 'lenght'; did you mean 'length'?\n"
       "1 'back_excess': a column cannot hold it; write such joints in the job file\n"
       "1 unknown heading 'colour'; headings known here: id, mark, note, weld, joint_type, count, sides, passes, after, "
-      "alternatives, inspection, lap, purge, backgouge, "
+      "alternatives, lap, purge, backgouge, "
       "access, "
       "leg, throat, thickness, length, outside_diameter, element, pitch, gap_e, gap, gap_max, root_face, groove_angle, "
       "convexity, legs, deep_throat, depth, radius, backing, excess, reinforce, diameter, width, layers, layer_height, "

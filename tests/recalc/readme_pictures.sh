@@ -14,6 +14,8 @@ done
 "$seambook" plan jobs/brewhouse-platform.yaml jobs/pipe-set.yaml jobs/wash-down-cabinet.yaml --out "$work" --date 2026-05-11 --quiet \
   >/dev/null 2>&1
 tests/recalc/pictures.sh "$work/plan-2026-05-11.xlsx" "$work" >/dev/null
+"$seambook" new --takeoff "$work/takeoff.xlsx" --date 2026-05-04 >/dev/null
+tests/recalc/pictures.sh "$work/takeoff.xlsx" "$work" >/dev/null
 # BOOK NAME TITLE RESOLUTION LEFT TOP WIDTH HEIGHT: the first page on which TITLE begins a line
 picture() {
   page=1
@@ -27,3 +29,4 @@ picture brewhouse-platform-quote passes "Passes: " 110 50 50 1180 330
 picture plan-2026-05-11 day "Quillmarsh Fabrication" 80 30 30 630 650
 picture plan-2026-05-11 bars "Stations and welders" 80 30 30 880 480
 picture plan-2026-05-11 list "Tue 12 May, 06:30" 110 50 50 1180 720
+picture takeoff takeoff "J1" 80 30 40 890 130
