@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <tuple>
 
 #include "basics/diagnostics.hpp"
@@ -90,6 +91,17 @@ std::string take_new_values(const RawArguments& raw, Arguments& out) {
   return {};
 }
 
+/// `2/8`; gives the complaint, or nothing.
+std::string take_shard(const std::string& words, Arguments& out) {
+  const char* end = words.data() + words.size();
+  const auto [slash, first_fault] = std::from_chars(words.data(), end, out.shard);
+  if (first_fault == std::errc() && slash != end && *slash == '/') {
+    const auto [rest, fault] = std::from_chars(slash + 1, end, out.shards);
+    if (fault == std::errc() && rest == end && out.shard >= 1 && out.shard <= out.shards) return {};
+  }
+  return fmt::format("--shard: '{}' is none; write K/N, the K-th of N, such as 2/8", shown_word(words));
+}
+
 }  // namespace
 
 std::string shown_word(std::string_view word) {
@@ -146,6 +158,10 @@ std::string take_values(const RawArguments& raw, Arguments& out) {
     const DateRead read = read_date(raw.date);
     if (!read.date) return fmt::format("--date: {}; {}", shown_word(read.problem), read.hint);
     out.date = read.date;
+  }
+  out.threads = raw.threads;
+  if (takes_jobs_one_by_one(out.verb) && raw.has("--shard")) {
+    if (std::string wrong = take_shard(raw.shard, out); !wrong.empty()) return wrong;
   }
   out.force = raw.force;
   out.json = raw.json;

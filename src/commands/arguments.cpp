@@ -13,6 +13,7 @@
 #include "basics/utf8.hpp"
 #include "commands/argument_values.hpp"
 #include "commands/verbs.hpp"
+#include "report/temporary_file.hpp"
 
 namespace seambook {
 namespace {
@@ -62,6 +63,14 @@ void add_job_words(CLI::App& sub, Verb verb, RawArguments& raw) {
   }
 }
 
+void add_list_options(CLI::App& sub, RawArguments& raw) {
+  sub.add_option("--jobs", raw.threads, "so many jobs at once; one for each core when left out")
+      ->type_name("N")
+      ->check(CLI::Range(std::size_t{1}, most_temporaries));
+  sub.add_option("--shard", raw.shard, "every N-th job of the list from the K-th on: one of N runs that share it")
+      ->type_name("K/N");
+}
+
 void add_job_options(CLI::App& sub, Verb verb, RawArguments& raw) {
   if (verb != Verb::rates) sub.add_option("--rates", raw.rates, "folder of the rate book")->type_name("DIR");
   if (writes_files(verb)) {
@@ -74,6 +83,7 @@ void add_job_options(CLI::App& sub, Verb verb, RawArguments& raw) {
   if (verb == Verb::quote)
     sub.add_flag("--customer-only", raw.customer_only, "the customer's page alone, plain numbers, to send away");
   if (verb == Verb::plan) add_plan_options(sub, raw);
+  if (takes_jobs_one_by_one(verb)) add_list_options(sub, raw);
   sub.add_option("--date", raw.date, "date of the result; today when left out")->type_name("YYYY-MM-DD");
   if (verb != Verb::explain) sub.add_flag("--json", raw.json, "the result as JSON on standard output");
   if (verb != Verb::rates) sub.add_flag("--strict", raw.strict, "a job with warnings counts as faulty and is not done");

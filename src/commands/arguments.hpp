@@ -51,6 +51,8 @@ struct Arguments {
   std::optional<Moment> now;           // plan: nothing begins before; nothing: the date's first shift
   double seconds = 0;                  // plan: of processor time for the search; 0: counted moves
   std::optional<Date> date;            // nothing: today
+  std::size_t threads = 0;             // 0: one for each core
+  std::size_t shard = 1, shards = 1;   // every `shards`-th job of the list, from the `shard`-th on
   bool force = false, json = false, quiet = false, verbose = false;
   std::string topic;       // schema: of what; completion: which shell; manual: of which command, empty: all
   int older_than = 12;     // rates: months after which a price is old

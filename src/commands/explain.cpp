@@ -71,15 +71,16 @@ std::string explain_all(const ExplainedJob& e) {
 }  // namespace
 
 int run_explain(const Arguments& arguments) {
-  Batch batch;
+  SharedInputs shared;
+  Batch batch{shared};
   const Date date = date_of(arguments);
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
     const auto priced = price(arguments, batch, done, date);
     if (!priced) return;
-    const ExplainedJob explained{
-        *batch.rates[done.rates].book, done.job, done.estimate, priced->work, priced->quote, batch.diagnostics};
+    const ExplainedJob explained{*done.rates->book, done.job,      done.estimate,
+                                 priced->work,      priced->quote, batch.diagnostics};
     if (!arguments.joint) {
-      const ShopRates& rates = batch.rates[done.rates];
+      const ShopRates& rates = *done.rates;
       write_result(printable_text(fmt::format("{}; {}; rate book {} (hash {})", done.job.name, iso(priced->quote.date),
                                               rates.shown, rates.hash)) +
                    "\n\n" + explain_all(explained));

@@ -94,7 +94,8 @@ void write_around_takeoff(const Arguments& arguments, Batch& batch, const std::s
 }  // namespace
 
 int run_new(const Arguments& arguments) {
-  Batch batch;
+  SharedInputs shared;
+  Batch batch{shared};
   guarded(batch, [&] {
     if (arguments.takeoff)
       write_template(arguments, batch, *arguments.takeoff);

@@ -20,9 +20,7 @@ namespace {
 bool wants_colour(Colour asked) {
   if (asked != Colour::automatic) return asked == Colour::always;
   const char* no_colour = std::getenv("NO_COLOR");
-  const char* terminal = std::getenv("TERM");
-  const bool dumb = terminal == nullptr || std::string_view(terminal) == "dumb";
-  return ::isatty(STDERR_FILENO) == 1 && (no_colour == nullptr || *no_colour == '\0') && !dumb;
+  return live_terminal() && (no_colour == nullptr || *no_colour == '\0');
 }
 
 [[noreturn]] void output_refused() {
@@ -72,9 +70,12 @@ std::size_t terminal_columns() {
   return std::max<std::size_t>(size.ws_col, narrowest);
 }
 
-void show(const Diagnostics& diagnostics) {
-  const std::string text = render(diagnostics);
-  std::fwrite(text.data(), 1, text.size(), stderr);
+void write_messages(std::string_view text) { std::fwrite(text.data(), 1, text.size(), stderr); }
+
+bool live_terminal() {
+  const char* terminal = std::getenv("TERM");
+  const bool dumb = terminal == nullptr || std::string_view(terminal) == "dumb";
+  return ::isatty(STDERR_FILENO) == 1 && !dumb;
 }
 
 }  // namespace seambook

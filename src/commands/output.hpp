@@ -4,7 +4,6 @@
 #include <string>
 #include <string_view>
 
-#include "basics/diagnostics.hpp"
 #include "commands/arguments.hpp"
 
 namespace seambook {
@@ -20,7 +19,9 @@ void finish_results();
 std::string printable_text(std::string_view);
 /// How wide a line may be: COLUMNS when it is set, else as the terminal says; no limit where it is none.
 std::size_t terminal_columns();
-/// Shows the diagnostics on standard error.
-void show(const Diagnostics&);
+/// Shows messages on standard error.
+void write_messages(std::string_view text);
+/// Whether standard error is a terminal on which a line may be written again.
+bool live_terminal();
 
 }  // namespace seambook

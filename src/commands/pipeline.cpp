@@ -27,28 +27,32 @@ void refuse_without_rates(const Arguments& arguments, Batch& batch, std::uint32_
   }
 }
 
-/// The rate book for a job, read at its first use. Nothing when there is none without faults; that has been said.
-std::optional<std::size_t> rates_for(const Arguments& arguments, Batch& batch, const std::string& job,
-                                     std::uint32_t file) {
+/// The rate book for a job, whose places the batch knows afterwards. Nothing when there is none without faults; that
+/// has been said or is said when the rate book is announced.
+const ShelvedRates* rates_for(const Arguments& arguments, Batch& batch, const std::string& job, std::uint32_t file) {
   const auto folder = find_rates(rate_folders(arguments.rates, folder_of(job)));
   if (!folder) {
     refuse_without_rates(arguments, batch, file);
-    return std::nullopt;
+    return nullptr;
   }
-  const auto known = [&](const ShopRates& rates) { return rates.folder == *folder; };
-  auto found = std::find_if(batch.rates.begin(), batch.rates.end(), known);
-  if (found == batch.rates.end()) {
-    // Its faults are told by themselves, so that they are not taken for the job's.
-    batch.rates.push_back(load_rates(*folder, batch.diagnostics));
-    found = batch.rates.end() - 1;
-    spdlog::info("rate book {} (hash {})", printable_text(found->shown), found->hash);
-    tell(arguments, batch);
+  const ShelvedRates& shelved = rates_of(batch.shared, *folder);
+  if (batch.rates == nullptr) {
+    batch.rates = &shelved;
+    const auto& read = shelved.diagnostics.files;
+    batch.diagnostics.files.insert(batch.diagnostics.files.end(), read.begin() + 2, read.end());
   }
-  if (!found->book) {
-    batch.diagnostics.error({file, 0, 0}, fmt::format("not done: the rate book {} has faults", found->shown));
-    return std::nullopt;
+  if (batch.rates != &shelved) {
+    batch.diagnostics.error(
+        {file, 0, 0},
+        fmt::format("its rate book {} is not the other jobs' ({})", shelved.rates.shown, batch.rates->rates.shown),
+        "name one for all with --rates");
+    return nullptr;
   }
-  return static_cast<std::size_t>(found - batch.rates.begin());
+  if (!shelved.rates.book) {
+    batch.diagnostics.error({file, 0, 0}, fmt::format("not done: the rate book {} has faults", shelved.rates.shown));
+    return nullptr;
+  }
+  return &shelved;
 }
 
 /// Finds take-offs, and keeps what was found.
@@ -68,31 +72,6 @@ bool tell_findings(std::vector<Diagnostic> found, Diagnostics& diagnostics) {
   return sound;
 }
 
-std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch& batch, const std::string& path) {
-  EstimatedJob out{shown_name(path), 0, {}, {}, {}, {}};
-  FileText read = read_file(path);
-  Diagnostics& diagnostics = batch.diagnostics;
-  const std::uint32_t file = diagnostics.add_file(out.file, std::move(read.text));
-  if (!read.refusal.empty()) {
-    diagnostics.error({file, 0, 0}, read.refusal);
-    return std::nullopt;
-  }
-  const auto rates = rates_for(arguments, batch, path, file);
-  if (!rates) return std::nullopt;
-  const RateBook& book = *batch.rates[*rates].book;
-  const FileFinder finder = keeping_finder(path, out.inputs.takeoffs);
-  std::optional<Job> job = resolve_job(read_job(file, finder, diagnostics), book, diagnostics);
-  if (!job) return std::nullopt;
-  out.rates = *rates;
-  out.inputs.job = {out.file, diagnostics.files[file].text};
-  out.inputs.rates = batch.rates[*rates].files;
-  out.input_hash = hash_of_inputs(out.inputs);
-  out.job = std::move(*job);
-  out.estimate = estimate(book, out.job);
-  if (!tell_findings(findings(book, out.job, out.estimate), diagnostics)) return std::nullopt;
-  return out;
-}
-
 /// Each option's order of work by itself. Nothing when one cannot be made at the stations.
 std::optional<std::vector<std::vector<StationWork>>> sequence_options(const RateBook& book, const Job& job,
                                                                       Diagnostics& diagnostics) {
@@ -105,7 +84,46 @@ std::optional<std::vector<std::vector<StationWork>>> sequence_options(const Rate
   return all;
 }
 
+/// What is not yet shown, as text and, whole, in `told`.
+std::string take_messages(const Arguments& arguments, Diagnostics& diagnostics, std::vector<Diagnostic>& told) {
+  std::stable_sort(diagnostics.list.begin(), diagnostics.list.end(),
+                   [](const Diagnostic& a, const Diagnostic& b) { return a.place < b.place; });
+  told.insert(told.end(), diagnostics.list.begin(), diagnostics.list.end());
+  if (arguments.quiet) {
+    std::erase_if(diagnostics.list,
+                  [](const Diagnostic& d) { return d.level == Level::note || d.level == Level::warning; });
+  }
+  std::string text = render(diagnostics);
+  diagnostics.list.clear();
+  return text;
+}
+
 }  // namespace
+
+std::optional<EstimatedJob> read_and_estimate(const Arguments& arguments, Batch& batch, const std::string& path) {
+  EstimatedJob out{shown_name(path), {}, {}, {}, {}, {}};
+  FileText read = read_shared(batch.shared, path);
+  Diagnostics& diagnostics = batch.diagnostics;
+  const std::uint32_t file = diagnostics.add_file(out.file, std::move(read.text));
+  if (!read.refusal.empty()) {
+    diagnostics.error({file, 0, 0}, read.refusal);
+    return std::nullopt;
+  }
+  const ShelvedRates* shelved = rates_for(arguments, batch, path, file);
+  if (shelved == nullptr) return std::nullopt;
+  out.rates = &shelved->rates;
+  const RateBook& book = *out.rates->book;
+  const FileFinder finder = keeping_finder(path, out.inputs.takeoffs);
+  std::optional<Job> job = resolve_job(read_job(file, finder, diagnostics), book, diagnostics);
+  if (!job) return std::nullopt;
+  out.inputs.job = {out.file, diagnostics.files[file].text};
+  out.inputs.rates = out.rates->files;
+  out.input_hash = hash_of_inputs(out.inputs);
+  out.job = std::move(*job);
+  out.estimate = estimate(book, out.job);
+  if (!tell_findings(findings(book, out.job, out.estimate), diagnostics)) return std::nullopt;
+  return out;
+}
 
 void guarded(Batch& batch, const std::function<void()>& work) {
   try {
@@ -123,18 +141,28 @@ void guarded(Batch& batch, const std::function<void()>& work) {
 }
 
 void for_each_job(const Arguments& arguments, Batch& batch, const std::function<void(const EstimatedJob&)>& use) {
+  const ShelvedRates* announced = batch.rates;
+  const auto announce = [&] {
+    if (announced == batch.rates) return;
+    announced = batch.rates;
+    const Announced rates = announce_rates(arguments, *announced);
+    batch.told.insert(batch.told.end(), rates.told.begin(), rates.told.end());
+    raise_code(batch, rates.code);
+  };
   for (const std::string& path : arguments.jobs) {
     spdlog::debug("job {}", printable_text(shown_name(path)));
     guarded(batch, [&] {
       const auto job = read_and_estimate(arguments, batch, path);
+      announce();
       if (job && strict_enough(arguments, batch, job->file)) use(*job);
     });
+    announce();
     tell(arguments, batch);
   }
 }
 
 std::optional<std::uint32_t> register_file(Batch& batch, const std::string& path) {
-  FileText read = read_file(path);
+  FileText read = read_shared(batch.shared, path);
   const std::uint32_t file = batch.diagnostics.add_file(shown_name(path), std::move(read.text));
   if (read.refusal.empty()) return file;
   batch.diagnostics.error({file, 0, 0}, read.refusal);
@@ -153,7 +181,7 @@ bool strict_enough(const Arguments& arguments, Batch& batch, const std::string& 
 }
 
 std::optional<PricedJob> price(const Arguments& arguments, Batch& batch, const EstimatedJob& estimated, Date date) {
-  const RateBook& book = *batch.rates[estimated.rates].book;
+  const RateBook& book = *estimated.rates->book;
   auto work = sequence_jobs(book, std::span(&estimated.job, 1), batch.diagnostics);
   if (!work) return std::nullopt;
   PricedJob priced{std::move(*work), {}};
@@ -168,19 +196,21 @@ std::optional<PricedJob> price(const Arguments& arguments, Batch& batch, const E
   return priced;
 }
 
-void tell(const Arguments& arguments, Batch& batch) {
-  Diagnostics& diagnostics = batch.diagnostics;
-  if (diagnostics.has_errors()) raise_code(batch, exit_code::faults);
-  std::stable_sort(diagnostics.list.begin(), diagnostics.list.end(),
-                   [](const Diagnostic& a, const Diagnostic& b) { return a.place < b.place; });
-  batch.told.insert(batch.told.end(), diagnostics.list.begin(), diagnostics.list.end());
-  if (arguments.quiet) {
-    std::erase_if(diagnostics.list,
-                  [](const Diagnostic& d) { return d.level == Level::note || d.level == Level::warning; });
-  }
-  show(diagnostics);
-  diagnostics.list.clear();
+Announced announce_rates(const Arguments& arguments, const ShelvedRates& shelved) {
+  spdlog::info("rate book {} (hash {})", printable_text(shelved.rates.shown), shelved.rates.hash);
+  Diagnostics found = shelved.diagnostics;
+  Announced announced;
+  write_messages(take_messages(arguments, found, announced.told));
+  if (shelved.diagnostics.has_errors()) announced.code = exit_code::faults;
+  return announced;
 }
+
+std::string take_messages(const Arguments& arguments, Batch& batch) {
+  if (batch.diagnostics.has_errors()) raise_code(batch, exit_code::faults);
+  return take_messages(arguments, batch.diagnostics, batch.told);
+}
+
+void tell(const Arguments& arguments, Batch& batch) { write_messages(take_messages(arguments, batch)); }
 
 Date date_of(const Arguments& arguments) {
   if (arguments.date) return *arguments.date;

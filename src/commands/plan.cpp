@@ -14,6 +14,7 @@
 #include "report/shop_book.hpp"
 #include "report/shop_json.hpp"
 #include "report/shop_text.hpp"
+#include "report/temporary_file.hpp"
 #include "schedule/instants.hpp"
 
 namespace seambook {
@@ -24,19 +25,12 @@ struct PlanJobs {
   std::vector<Job> jobs;
   std::vector<Estimate> estimates;  // parallel to jobs
   std::vector<std::string> json;
-  std::optional<std::size_t> rates;
+  const ShopRates* rates = nullptr;
   Hash hash;
 };
 
-/// One plan, one rate book; operations are told apart by the names of their jobs.
+/// Operations are told apart by the names of their jobs.
 bool joins(Batch& batch, const PlanJobs& plan, const EstimatedJob& done) {
-  if (plan.rates && *plan.rates != done.rates) {
-    batch.diagnostics.error({},
-                            fmt::format("{}: its rate book {} is not the other jobs' ({})", done.file,
-                                        batch.rates[done.rates].shown, batch.rates[*plan.rates].shown),
-                            "name one for all with --rates");
-    return false;
-  }
   const auto same_name = [&](const Job& job) { return job.name == done.job.name; };
   if (std::none_of(plan.jobs.begin(), plan.jobs.end(), same_name)) return true;
   batch.diagnostics.error({}, fmt::format("{}: a job called '{}' is in the plan already", done.file, done.job.name));
@@ -90,7 +84,7 @@ void write_plan_result(const Arguments& arguments, Batch& batch, const PlanJobs&
                  printable_text(path) + "\n");
     return;
   }
-  const ShopRates& rates = batch.rates[*jobs.rates];
+  const ShopRates& rates = *jobs.rates;
   tell(arguments, batch);
   std::vector<JsonMember> members = {{"date", json_string(iso(shop.date))},
                                      {"rates", json_string(rates.shown)},
@@ -124,7 +118,7 @@ SearchedPlan searched(const Arguments& arguments, Batch& batch, const WorkToPlan
 
 /// False when there is no result to show; that has been said.
 bool run(const Arguments& arguments, Batch& batch, const PlanJobs& jobs) {
-  const RateBook& book = *batch.rates[*jobs.rates].book;
+  const RateBook& book = *jobs.rates->book;
   auto inputs = plan_inputs(arguments, batch, book, jobs.jobs);
   if (!inputs) return false;
   const Instant start = plan_start(arguments);
@@ -155,12 +149,14 @@ bool run(const Arguments& arguments, Batch& batch, const PlanJobs& jobs) {
 }  // namespace
 
 int run_plan(const Arguments& arguments) {
-  Batch batch;
+  SharedInputs shared;
+  Batch batch{shared};
+  sweep_temporaries(arguments.out);
   PlanJobs plan;
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
     if (!joins(batch, plan, done)) return;
     plan.rates = done.rates;
-    plan.json.push_back(job_json(done.job, reported(batch, done)));
+    plan.json.push_back(job_json(done.job, reported(done)));
     plan.jobs.push_back(done.job);
     plan.estimates.push_back(done.estimate);
     plan.hash.add(done.input_hash);

@@ -2,11 +2,8 @@
 
 #include <fmt/format.h>
 
-#include <set>
-
-#include "commands/files.hpp"
+#include "commands/batch.hpp"
 #include "commands/output.hpp"
-#include "commands/pipeline.hpp"
 #include "commands/reported.hpp"
 #include "commands/workbook_file.hpp"
 #include "report/changes_page.hpp"
@@ -14,66 +11,75 @@
 #include "report/estimate_text.hpp"
 #include "report/past_quote_json.hpp"
 #include "report/quote_book.hpp"
+#include "report/temporary_file.hpp"
 
 namespace seambook {
 namespace {
 
 /// The job's previous quote; nothing, and an error, when the file holds none or one in another currency.
-std::optional<PastQuote> past_quote(Batch& batch, std::uint32_t file, const EstimatedJob& done) {
-  auto past = read_past_quote(file, done.job.name, batch.diagnostics);
-  const std::string& currency = batch.rates[done.rates].book->currency;
+std::optional<PastQuote> past_quote(Batch& batch, const std::string& path, const EstimatedJob& done) {
+  const auto file = register_file(batch, path);
+  if (!file) return std::nullopt;
+  auto past = read_past_quote(*file, done.job.name, batch.diagnostics);
+  const std::string& currency = done.rates->book->currency;
   if (past && past->currency != currency) {
-    batch.diagnostics.error({file, 0, 0}, fmt::format("is in {}, the rate book now in {}", past->currency, currency),
+    batch.diagnostics.error({*file, 0, 0}, fmt::format("is in {}, the rate book now in {}", past->currency, currency),
                             "quotes in two currencies cannot be compared");
     return std::nullopt;
   }
   return past;
 }
 
+Workbook workbook_of(const Arguments& arguments, const Batch& batch, const EstimatedJob& done, const PricedJob& priced,
+                     const Changes* changes) {
+  const RateBook& book = *done.rates->book;
+  if (arguments.customer_only) return customer_workbook(book, done.job, priced.quote);
+  return quote_workbook(book, done.job, done.estimate, priced.work, priced.quote, batch.diagnostics, changes);
+}
+
+std::string result_text(const RateBook& book, const Quote& quote, const std::string& workbook, const Changes* changes) {
+  return fmt::format("{}  ({}, valid until {})\n{}{}\n", printable_text(workbook), iso(quote.date),
+                     iso(quote.valid_until), price_text(book, quote, terminal_columns()),
+                     quote.doubt ? doubt_text(book, *quote.doubt) : std::string()) +
+         (changes != nullptr ? changes_text(book, *changes, terminal_columns()) + "\n" : std::string());
+}
+
+/// Writes the workbook and gives what is printed; nothing when there is none.
+std::optional<std::string> quoted(const Arguments& arguments, Batch& batch, const EstimatedJob& done, Date date,
+                                  const std::filesystem::path& path) {
+  auto priced = price(arguments, batch, done, date);
+  if (!priced) return std::nullopt;
+  const RateBook& book = *done.rates->book;
+  std::optional<Changes> found;
+  if (arguments.against) {
+    const auto past = past_quote(batch, *arguments.against, done);
+    if (!past) return std::nullopt;
+    found = find_changes(*past, {done.inputs, book, done.job, priced->quote}, SEAMBOOK_VERSION);
+  }
+  const Changes* changes = found ? &*found : nullptr;
+  if (!arguments.customer_only) priced->quote.doubt = find_doubt(book, done.job, done.estimate, priced->quote);
+  if (!write_workbook(arguments, batch, workbook_of(arguments, batch, done, *priced, changes), path))
+    return std::nullopt;
+  if (!arguments.json) return result_text(book, priced->quote, path.string(), changes);
+  ReportedJob about = reported(done);
+  about.workbook = path.string();
+  about.inputs = done.inputs;
+  return estimate_json(book, done.job, done.estimate, priced->quote, about, changes);
+}
+
 }  // namespace
 
 int run_quote(const Arguments& arguments) {
-  Batch batch;
+  SharedInputs shared;
   const Date date = date_of(arguments);
-  std::set<std::filesystem::path> taken;
-  std::vector<std::string> jobs;
-  std::optional<std::uint32_t> file;  // of previous quotes, once read
-  for_each_job(arguments, batch, [&](const EstimatedJob& done) {
-    auto priced = price(arguments, batch, done, date);
-    if (!priced) return;
-    const auto path = workbook_path(arguments, batch, done.job,
-                                    arguments.customer_only ? "-quote-customer.xlsx" : "-quote.xlsx", taken);
-    if (!path) return;
-    const RateBook& book = *batch.rates[done.rates].book;
-    std::optional<Changes> changes;
-    if (arguments.against) {
-      if (!file) file = register_file(batch, *arguments.against);
-      const auto past = file ? past_quote(batch, *file, done) : std::nullopt;
-      if (!past) return;
-      changes = find_changes(*past, {done.inputs, book, done.job, priced->quote}, SEAMBOOK_VERSION);
-    }
-    if (!arguments.customer_only) priced->quote.doubt = find_doubt(book, done.job, done.estimate, priced->quote);
-    const Workbook workbook = arguments.customer_only
-                                  ? customer_workbook(book, done.job, priced->quote)
-                                  : quote_workbook(book, done.job, done.estimate, priced->work, priced->quote,
-                                                   batch.diagnostics, changes ? &*changes : nullptr);
-    if (!write_workbook(arguments, batch, workbook, *path)) return;
-    ReportedJob about = reported(batch, done);
-    about.workbook = path->string();
-    about.inputs = done.inputs;
-    if (arguments.json) {
-      jobs.push_back(estimate_json(book, done.job, done.estimate, priced->quote, about, changes ? &*changes : nullptr));
-    } else {
-      const std::optional<Doubt>& doubt = priced->quote.doubt;
-      write_result(fmt::format("{}  ({}, valid until {})\n{}{}\n", printable_text(about.workbook),
-                               iso(priced->quote.date), iso(priced->quote.valid_until),
-                               price_text(book, priced->quote, terminal_columns()),
-                               doubt ? doubt_text(book, *doubt) : std::string()));
-      if (changes) write_result(changes_text(book, *changes, terminal_columns()) + "\n");
-    }
-  });
-  if (arguments.json) write_result(json_document({{"jobs", json_list(jobs)}}, batch.diagnostics, batch.told));
-  return batch.code;
+  const char* ending = arguments.customer_only ? "-quote-customer.xlsx" : "-quote.xlsx";
+  const WorkbookNames names = workbook_names(arguments, shared);
+  sweep_temporaries(arguments.out);
+  return run_batch(arguments, shared,
+                   [&](Batch& batch, const EstimatedJob& done, std::size_t at) -> std::optional<std::string> {
+                     const auto path = workbook_path(arguments, batch, done.job, at, ending, names);
+                     return path ? quoted(arguments, batch, done, date, *path) : std::nullopt;
+                   });
 }
 
 }  // namespace seambook

@@ -16,7 +16,7 @@ void add_use(const Arguments& arguments, Batch& batch, ReviewAsked& asked) {
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
     const auto priced = price(arguments, batch, done, asked.today);
     if (!priced) return;
-    const RateBook& book = *batch.rates[done.rates].book;
+    const RateBook& book = *done.rates->book;
     const auto add = [&](const Job& job, const Quote& quote) {
       const std::vector<SourceId> read = used_sources(book, job, quote.setups);
       asked.used->insert(read.begin(), read.end());
@@ -48,19 +48,21 @@ void review(const Arguments& arguments, Batch& batch, const ShopRates& rates) {
 }  // namespace
 
 int run_rates_check(const Arguments& arguments) {
-  Batch batch;
+  SharedInputs shared;
+  Batch batch{shared};
   guarded(batch, [&] {
     const auto folder = find_rates(rate_folders(arguments.rates, "."));
     if (!folder) {
       batch.diagnostics.error({}, "no rate book", "name its folder");
       return;
     }
-    batch.rates.push_back(load_rates(*folder, batch.diagnostics));
-    if (!batch.rates.front().book) return;
+    const ShelvedRates& shelved = rates_of(shared, *folder);
+    batch.rates = &shelved;
+    batch.diagnostics = shelved.diagnostics;
+    if (!shelved.rates.book) return;
     Arguments same_book = arguments;
     same_book.rates = folder->string();
-    const ShopRates rates = batch.rates.front();  // the list may grow while jobs are read
-    review(same_book, batch, rates);
+    review(same_book, batch, shelved.rates);
   });
   tell(arguments, batch);
   return batch.code;

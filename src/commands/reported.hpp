@@ -7,9 +7,8 @@
 
 namespace seambook {
 
-inline ReportedJob reported(const Batch& batch, const EstimatedJob& done) {
-  const ShopRates& rates = batch.rates[done.rates];
-  return {done.file, rates.shown, rates.hash, done.input_hash, {}, {}};
+inline ReportedJob reported(const EstimatedJob& done) {
+  return {done.file, done.rates->shown, done.rates->hash, done.input_hash, {}, {}};
 }
 
 }  // namespace seambook

@@ -24,7 +24,8 @@ constexpr VerbInfo verb_table[] = {
      "A workbook that is there already is not overwritten without --force.",
      "seambook quote jobs/bracket.yaml --date 2026-05-18 --out quotes\n"
      "seambook quote jobs/bracket.yaml --against last-week.json\n"
-     "seambook quote jobs/bracket.yaml --customer-only\n"},
+     "seambook quote jobs/bracket.yaml --customer-only\n"
+     "seambook quote --jobs 4 --shard 2/8 jobs/*.yaml\n"},
     {"plan", "plan the work of all jobs: who does what, where and when, least late and with least set-up",
      "The workbook is plan-<date>.xlsx: the day, bars, a list for each station and shift, set-ups, travellers. The "
      "same\n"

@@ -9,14 +9,16 @@ using Json = nlohmann::ordered_json;
 
 std::string json_text(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace); }
 
-/// `text` two columns further in. JSON strings hold no bare line breaks, so every line is one of the layout.
-std::string indented(const std::string& text) {
+/// `text` further in by so many columns. JSON strings hold no bare line breaks, so every line is one of the layout.
+std::string indented(const std::string& text, std::size_t columns = 2) {
+  const std::string line_break = "\n" + std::string(columns, ' ');
   std::string out;
-  for (const char c : text) {
-    out += c;
-    if (c == '\n') out += "  ";
+  std::size_t begin = 0;
+  for (std::size_t end = 0; (end = text.find('\n', begin)) != std::string::npos; begin = end + 1) {
+    out.append(text, begin, end - begin);
+    out += line_break;
   }
-  return out;
+  return out.append(text, begin);
 }
 
 Json diagnostic_json(const Diagnostics& places, const Diagnostic& d) {
@@ -32,6 +34,24 @@ Json diagnostic_json(const Diagnostics& places, const Diagnostic& d) {
   return json;
 }
 
+/// The document's beginning: format and program.
+std::string opening() {
+  return "{\n  \"format\": 1,\n  \"program\": " +
+         indented(json_text(Json{{"name", "seambook"}, {"version", SEAMBOOK_VERSION}}));
+}
+
+/// Members that follow others.
+std::string members_text(const std::vector<JsonMember>& members) {
+  std::string out;
+  for (const JsonMember& member : members) {
+    out += ",\n  ";
+    out += json_text(Json(member.key));
+    out += ": ";
+    out += indented(member.value);
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string json_string(const std::string& text) { return json_text(Json(text)); }
@@ -42,19 +62,27 @@ std::string json_list(const std::vector<std::string>& values) {
   return out + (values.empty() ? "]" : "\n]");
 }
 
+std::vector<std::string> json_diagnostics(const Diagnostics& places, std::span<const Diagnostic> list) {
+  std::vector<std::string> values;
+  values.reserve(list.size());
+  for (const Diagnostic& d : list) values.push_back(json_text(diagnostic_json(places, d)));
+  return values;
+}
+
 std::string json_document(const std::vector<JsonMember>& members, const Diagnostics& places,
                           std::span<const Diagnostic> list) {
-  Json diagnostics = Json::array();
-  for (const Diagnostic& d : list) diagnostics.push_back(diagnostic_json(places, d));
-  std::vector<JsonMember> all{{"format", "1"},
-                              {"program", json_text(Json{{"name", "seambook"}, {"version", SEAMBOOK_VERSION}})}};
-  all.insert(all.end(), members.begin(), members.end());
-  all.push_back({"diagnostics", json_text(diagnostics)});
-  std::string out = "{";
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    out += (i > 0 ? ",\n  " : "\n  ") + json_string(all[i].key) + ": " + indented(all[i].value);
-  }
-  return out + "\n}\n";
+  const std::string diagnostics = json_list(json_diagnostics(places, list));
+  return opening() + members_text(members) + members_text({{"diagnostics", diagnostics}}) + "\n}\n";
+}
+
+std::string json_list_begin(const std::string& key) { return opening() + ",\n  " + json_string(key) + ": ["; }
+
+std::string json_list_item(const std::string& value, bool first) {
+  return (first ? "\n    " : ",\n    ") + indented(value, 4);
+}
+
+std::string json_list_end(bool empty, const std::vector<JsonMember>& members) {
+  return (empty ? "]" : "\n  ]") + members_text(members) + "\n}\n";
 }
 
 }  // namespace seambook

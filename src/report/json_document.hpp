@@ -18,6 +18,13 @@ struct JsonMember {
 /// a line break.
 std::string json_document(const std::vector<JsonMember>& members, const Diagnostics& places,
                           std::span<const Diagnostic> list);
+/// The same document printed bit by bit, its first own member a list that may be long: begin, items, end with the
+/// members that follow, `diagnostics` the last of them.
+std::string json_list_begin(const std::string& key);
+std::string json_list_item(const std::string& value, bool first);
+std::string json_list_end(bool empty, const std::vector<JsonMember>& members);
+/// The items of `diagnostics`, each as JSON text.
+std::vector<std::string> json_diagnostics(const Diagnostics& places, std::span<const Diagnostic> list);
 /// A JSON list of values that are JSON text.
 std::string json_list(const std::vector<std::string>& values);
 /// A JSON string.

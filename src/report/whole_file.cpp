@@ -5,7 +5,9 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <clocale>
 #include <cstdio>
+#include <cwctype>
 #include <optional>
 #include <system_error>
 
@@ -79,11 +81,9 @@ void write_whole(const fs::path& target, Overwrite overwrite, const std::functio
   if (!target.has_filename()) refuse_with(EISDIR, target.string());
   const auto permissions = old_permissions(target, overwrite);
   fs::create_directories(folder);
-  sweep_temporaries(folder);
-
   const TemporaryFile temporary(folder);
   try {
-    write(temporary.path());
+    write(temporary.open_path());
   } catch (const std::system_error& fault) {
     throw std::system_error(fault.code(), target.string());  // people know the target, not the temporary
   }
@@ -112,6 +112,22 @@ std::string safe_file_name(std::string_view job) {
   }
   name.erase(name.find_last_not_of("-.") + 1);
   return name.empty() ? "job" : name;
+}
+
+std::u32string folded_file_name(std::string_view name) {
+  // Letters of all scripts, whatever the locale that the program runs in.
+  const locale_t unicode = ::newlocale(LC_CTYPE_MASK, "C.UTF-8", nullptr);
+  std::u32string folded;
+  while (!name.empty()) {
+    const Character next = character_at(name, 0);
+    name.remove_prefix(next.bytes);
+    auto letter = static_cast<wint_t>(next.code);
+    // By way of the capital: two small letters may share one.
+    if (unicode != nullptr) letter = ::towlower_l(::towupper_l(letter, unicode), unicode);
+    folded += static_cast<char32_t>(letter);
+  }
+  if (unicode != nullptr) ::freelocale(unicode);
+  return folded;
 }
 
 }  // namespace seambook

@@ -6,6 +6,7 @@
 
 #include <cerrno>
 #include <chrono>
+#include <cstdio>
 #include <memory>
 #include <new>
 #include <stdexcept>
@@ -66,35 +67,29 @@ void require_writable(const std::string& path) {
   ::close(file);
 }
 
-// While the library closes a book it prints its troubles to standard error; the program reports them itself.
-class StandardErrorSilenced {
- public:
-  StandardErrorSilenced() : kept_(::fcntl(STDERR_FILENO, F_DUPFD_CLOEXEC, 3)) {
-    const int nowhere = ::open("/dev/null", O_WRONLY | O_CLOEXEC);
-    if (kept_ >= 0 && nowhere >= 0) ::dup2(nowhere, STDERR_FILENO);
-    if (nowhere >= 0) ::close(nowhere);
-  }
-  ~StandardErrorSilenced() {
-    if (kept_ < 0) return;
-    ::dup2(kept_, STDERR_FILENO);
-    ::close(kept_);
-  }
-  StandardErrorSilenced(const StandardErrorSilenced&) = delete;
-  StandardErrorSilenced& operator=(const StandardErrorSilenced&) = delete;
+// While the library closes a book it prints its troubles to standard error; the program reports them itself. Other
+// threads print meanwhile, so this thread's words alone are dropped.
+thread_local bool silenced = false;
 
- private:
-  int kept_;
-};
+ssize_t write_unless_silenced(void*, const char* text, std::size_t size) {
+  return silenced ? static_cast<ssize_t>(size) : ::write(STDERR_FILENO, text, size);
+}
+
+// The C library lets the stream be replaced; done before main, while there is one thread.
+const bool standard_error_replaced = [] {
+  FILE* stream = ::fopencookie(nullptr, "w", {nullptr, write_unless_silenced, nullptr, nullptr});
+  if (stream == nullptr) return false;
+  std::setvbuf(stream, nullptr, _IONBF, 0);
+  stderr = stream;
+  return true;
+}();
 
 void close_book(BookPointer book, const std::string& path) {
-  lxw_error code = LXW_NO_ERROR;
-  int system_code = 0;
-  {
-    const StandardErrorSilenced silenced;
-    errno = 0;
-    code = workbook_close(book.release());  // frees the book whether or not it succeeds
-    system_code = errno;
-  }
+  silenced = true;
+  errno = 0;
+  const lxw_error code = workbook_close(book.release());  // frees the book whether or not it succeeds
+  const int system_code = errno;
+  silenced = false;
   if (code == LXW_NO_ERROR) return;
   if (code == LXW_ERROR_MEMORY_MALLOC_FAILED) throw std::bad_alloc();
   if (code >= LXW_ERROR_FEATURE_NOT_SUPPORTED) must(code);
@@ -109,13 +104,13 @@ void must(int code) {
   throw std::invalid_argument(std::string("spreadsheet library: ") + lxw_strerror(static_cast<lxw_error>(code)));
 }
 
-void write_xlsx(const Workbook& workbook, const std::filesystem::path& path) {
+void write_xlsx(const Workbook& workbook, const std::filesystem::path& path, const std::filesystem::path& folder) {
   check_writable(workbook);
   require_writable(path.string());
   // Parts are assembled beside the result: a full disk then fails here, not on another disk that nobody looks at.
-  std::string folder = path.has_parent_path() ? path.parent_path().string() : ".";
+  std::string parts = folder.empty() ? "." : folder.string();
   lxw_workbook_options options{};
-  options.tmpdir = folder.data();
+  options.tmpdir = parts.data();
   BookPointer book(workbook_new_opt(path.c_str(), &options));
   if (book == nullptr) throw std::bad_alloc();
   measure_columns_in_page_font(book.get());

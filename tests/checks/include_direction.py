@@ -24,7 +24,7 @@ LIBRARIES = {
     "nlohmann": r"report/|commands/",
     "fmt": r"",
 }
-POSIX = re.compile(r"(sys/\w+|unistd|fcntl|signal|dirent|pwd|termios)\.h$")
+POSIX = re.compile(r"(sys/\w+|unistd|fcntl|signal|poll|sched|locale|wctype|dirent|pwd|termios)\.h$")
 STANDARD = re.compile(r"[a-z_0-9]+$")
 INCLUDE = re.compile(r'\s*#\s*include\s*([<"])([^">]+)[">]')
 

@@ -40,6 +40,13 @@ TEST_CASE("wrong usage is told with the nearest word and exit code 2") {
       {"check - -", "seambook: standard input can be read once only"},
       {"quote a --date 2026-02-30",
        "seambook: --date: the calendar has no 2026-02-30; write year, month and day as 2026-05-18"},
+      {"check a --shard 0/3", "seambook: --shard: '0/3' is none; write K/N, the K-th of N, such as 2/8"},
+      {"check a --shard 4/3", "seambook: --shard: '4/3' is none; write K/N, the K-th of N, such as 2/8"},
+      {"check a --shard 1/3x", "seambook: --shard: '1/3x' is none; write K/N, the K-th of N, such as 2/8"},
+      {"check a --shard -1/3", "seambook: --shard: '-1/3' is none; write K/N, the K-th of N, such as 2/8"},
+      {"check a --shard 3", "seambook: --shard: '3' is none; write K/N, the K-th of N, such as 2/8"},
+      {"check a --jobs 0", "seambook: --jobs: Value 0 not in range 1 to 256"},
+      {"plan a --shard 1/2", "seambook: 'plan' has no option '--shard'"},
       {"check a --quiet --verbose", "seambook: --quiet and --verbose exclude each other"},
       {"schema", "seambook: WHAT is required"},
       {"schema jop", "seambook: schema 'jop' is not known; did you mean 'job'?"},
@@ -71,6 +78,18 @@ TEST_CASE("an empty file or folder name is wrong usage") {
   CHECK(read_command_line({"explain", ""}).code == 2);
   CHECK(read_command_line({"quote", "a", "--out", ""}).code == 2);
   CHECK(read_command_line({"quote", "a", "--rates", ""}).code == 2);
+}
+
+TEST_CASE("jobs at once and shards") {
+  const CommandLine all = read("quote a b");
+  REQUIRE(all.arguments);
+  CHECK(all.arguments->threads == 0);
+  CHECK(all.arguments->shards == 1);
+  const CommandLine some = read("quote a b --jobs 3 --shard 2/8");
+  REQUIRE(some.arguments);
+  CHECK(some.arguments->threads == 3);
+  CHECK(some.arguments->shard == 2);
+  CHECK(some.arguments->shards == 8);
 }
 
 TEST_CASE("help and version end with exit code 0 and help shows examples") {

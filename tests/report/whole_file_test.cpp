@@ -14,6 +14,7 @@
 #include <string>
 #include <system_error>
 
+#include "report/temporary_file.hpp"
 #include "scratch_folder.hpp"
 
 using namespace seambook;
@@ -54,16 +55,15 @@ mode_t mode_of(const fs::path& path) {
 TEST_CASE("a new file appears under its name alone") {
   const ScratchFolder folder;
   const fs::path target = folder.path / "made" / "for it" / "a.txt";
-  fs::path seen;
   write_whole(target, Overwrite::no, [&](const fs::path& path) {
-    seen = path;
     CHECK(!fs::exists(target));
-    CHECK(path.parent_path() == target.parent_path());
-    CHECK(path.filename().native().starts_with(".seambook-"));
+    REQUIRE(entries(target.parent_path()) == 1);
+    const fs::path temporary = fs::directory_iterator(target.parent_path())->path();
+    CHECK(temporary.filename().native().starts_with(".seambook-"));
+    CHECK(fs::equivalent(path, temporary));
     std::ofstream(path) << "whole";
   });
   CHECK(content_of(target) == "whole");
-  CHECK(!fs::exists(seen));
   CHECK(entries(target.parent_path()) == 1);
 }
 
@@ -230,12 +230,18 @@ TEST_CASE("temporaries of dead runs are swept and those of living runs are not")
   fs::create_symlink(foreign, link);
   const int lock = ::open(living.c_str(), O_RDONLY | O_CLOEXEC);
   REQUIRE(::flock(lock, LOCK_EX | LOCK_NB) == 0);
-  write_whole(folder.path / "a.txt", Overwrite::no, writes("x"));
+  sweep_temporaries(folder.path);
   CHECK(!fs::exists(dead));
   CHECK(fs::exists(living));
   CHECK(fs::exists(foreign));
   CHECK(fs::is_symlink(link));
   ::close(lock);
+}
+
+TEST_CASE("names that differ in upper and lower case only are one when folded") {
+  CHECK(folded_file_name("Träger-A") == folded_file_name("TRÄGER-a"));
+  CHECK(folded_file_name("\u03C3\u03C2") == folded_file_name("\u03A3\u03A3"));  // two small sigmas, one capital
+  CHECK(folded_file_name("a-b") != folded_file_name("a_b"));
 }
 
 TEST_CASE("job names become file names") {
