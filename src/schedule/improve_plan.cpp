@@ -6,6 +6,7 @@
 #include <random>
 
 #include "schedule/improve_lanes.hpp"
+#include "schedule/lane_descents.hpp"
 #include "schedule/moving.hpp"
 
 namespace seambook {
@@ -172,7 +173,8 @@ Improved improved_list(ShopNet& net, const TaskList& from, const Levels& floor, 
   if (from.size() < 2 || best.levels <= floor) return best;
   UsedBudget budget{allowed};  // its clock runs from here
   if (is_late() && stations_apart(net)) {
-    best = improved_lanes(net, best, floor.late, allowed);
+    best = in_one_lane(net) ? lane_descents(net, best, floor.late, allowed)
+                            : improved_lanes(net, best, floor.late, allowed);
     if (is_late() || best.levels <= floor) return best;
   }
   Search search{net, MovingList(net, best.list, Weights{}), std::mt19937(allowed.seed), false, {}, {}};

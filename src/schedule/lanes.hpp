@@ -37,6 +37,17 @@ struct LaneChange {
   std::vector<Piece> pieces;
 };
 
+/// A way as the lanes read it again and again: all of it together, and whether it is the usual kind, whose time falls
+/// into the only window there is.
+struct LaneWay {
+  std::uint32_t need = 0, order = 0;
+  bool plain = false, single = false;  // single: the order's only task
+  Seconds time{};
+  Instant not_before{}, open{}, closed{};  // open, closed: of a plain way
+  Instant due{};                           // with the tolerance
+  double weight = 0;
+};
+
 /// The first two levels of all lanes together.
 struct LaneLevels {
   std::int64_t unplaced = 0, late = 0;
@@ -67,14 +78,17 @@ class Lanes {
 
  private:
   Instant step(const Lane&, LaneState&, const Piece&);
-  double lateness_cost(const Lane&, const NetTask&, Instant finish, std::size_t low);
+  Instant finish_of(const LaneWay&, const Piece&, Instant from, const SetUp&) const;
+  double lateness_cost(const Lane&, std::uint32_t order, Instant finish, std::size_t low);
   double weighed_late(std::uint32_t order, Instant finish) const;
   Instant last_of(const Lane&, std::uint32_t order, std::size_t low) const;
   void time_lane(Lane&, std::size_t from);
 
   ShopNet* net_;
   std::vector<Lane> lanes_;
-  std::vector<bool> single_;  // orders of one task
+  std::vector<LaneWay> ways_;             // of all tasks
+  std::vector<std::uint32_t> first_way_;  // by task
+  std::vector<bool> single_;              // orders of one task
   bool shared_ = false;
   double scale_ = 1;
   std::size_t low_ = 0, timed_ = 0;
