@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <set>
 
 #include "read/field_info.hpp"
 
@@ -23,11 +24,12 @@ struct Edit {
   double original = 0;
 };
 
-bool is_span_key(const std::vector<FieldInfo>& table, std::string_view key) {
-  return std::any_of(table.begin(), table.end(), [&](const FieldInfo& info) {
-    return (info.key == key && info.shape == Shape::span) ||
-           (info.inside != nullptr && is_span_key(info.inside(), key));
-  });
+/// The keys of a table and of what stands inside it that hold two numbers.
+void add_span_keys(const std::vector<FieldInfo>& table, std::set<std::string_view>& keys) {
+  for (const FieldInfo& info : table) {
+    if (info.shape == Shape::span) keys.insert(info.key);
+    if (info.inside != nullptr) add_span_keys(info.inside(), keys);
+  }
 }
 
 /// Names that stand before a figure in its row: weldment and joint, or what a line is for.
@@ -103,11 +105,13 @@ struct Lines {
   const Job& job;
   const std::vector<Edit>& edits;
   std::map<SourceId, std::uint32_t> rows;  // of the table, by the number's source
-  std::vector<FieldInfo> job_keys, rate_keys;
+  std::set<std::string_view> span_keys;    // of jobs and rate books
 };
 
 Lines lines_of(const RateBook& book, const Job& job, const std::vector<Edit>& edits) {
-  Lines lines{book, job, edits, {}, job_fields(), rate_fields()};
+  Lines lines{book, job, edits, {}, {}};
+  add_span_keys(job_fields(), lines.span_keys);
+  add_span_keys(rate_fields(), lines.span_keys);
   for (std::size_t i = 0; i < edits.size(); ++i)
     lines.rows[edits[i].input->source] = table_first + static_cast<std::uint32_t>(i);
   return lines;
@@ -116,7 +120,7 @@ Lines lines_of(const RateBook& book, const Job& job, const std::vector<Edit>& ed
 /// The other number behind a key that holds two.
 std::optional<SourceId> partner_of(const Lines& lines, SourceId source) {
   const std::optional<Origin> own = origin_of(lines.book, lines.job, source);
-  if (!own || !(is_span_key(lines.job_keys, own->key) || is_span_key(lines.rate_keys, own->key))) return std::nullopt;
+  if (!own || !lines.span_keys.contains(own->key)) return std::nullopt;
   for (const SourceId other : {source - 1, source + 1}) {
     const std::optional<Origin> found = origin_of(lines.book, lines.job, other);
     if (found && found->key == own->key && found->place.file == own->place.file && found->place.line == own->place.line)

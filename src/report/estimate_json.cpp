@@ -226,6 +226,23 @@ Json heading_json(const Job& job, const ReportedJob& reported) {
 
 std::string text_of(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace); }
 
+/// The joints in place of their empty list. Each is made text by itself: together as a tree they would take most of a
+/// large job's memory. What stands before the list are strings, in which quotation marks are escaped.
+std::string with_joints(std::string text, const RateBook& book, const Job& job, const Estimate& estimate) {
+  if (job.joints.empty()) return text;
+  std::string joints = "\"joints\": [";
+  for (std::size_t j = 0; j < job.joints.size(); ++j) {
+    joints += j == 0 ? "\n    " : ",\n    ";
+    for (const char c : text_of(joint_json(book, job, estimate, j))) {
+      joints += c;
+      if (c == '\n') joints += "    ";
+    }
+  }
+  joints += "\n  ]";
+  constexpr std::string_view empty = "\"joints\": []";
+  return text.replace(text.find(empty), empty.size(), joints);
+}
+
 }  // namespace
 
 std::string job_json(const Job& job, const ReportedJob& reported) { return text_of(heading_json(job, reported)); }
@@ -236,8 +253,7 @@ std::string estimate_json(const RateBook& book, const Job& job, const Estimate& 
   if (!reported.workbook.empty()) json["workbook"] = reported.workbook;
   json["date"] = iso(quote.date);
   json["currency"] = book.currency;
-  json["joints"] = Json::array();
-  for (std::size_t j = 0; j < job.joints.size(); ++j) json["joints"].push_back(joint_json(book, job, estimate, j));
+  json["joints"] = Json::array();  // filled in as text
   json["weldments"] = Json::array();
   for (std::size_t w = 0; w < job.weldments.size(); ++w) json["weldments"].push_back(weldment_json(job, estimate, w));
   json["totals"] = totals_json(book, job, estimate, quote);
@@ -252,7 +268,7 @@ std::string estimate_json(const RateBook& book, const Job& job, const Estimate& 
   }
   if (changes != nullptr) json["changes"] = Json::parse(changes_json(*changes));
   if (reported.inputs) json["inputs"] = Json::parse(inputs_json(*reported.inputs));
-  return text_of(json);
+  return with_joints(text_of(json), book, job, estimate);
 }
 
 }  // namespace seambook

@@ -1,8 +1,10 @@
 #include "sequence/free_work.hpp"
 
+#include <algorithm>
 #include <functional>
 #include <map>
 #include <queue>
+#include <utility>
 
 namespace seambook {
 
@@ -41,22 +43,22 @@ bool set_together(const WorkNet& net, const AttributeSet& set) {
   return true;
 }
 
-/// Sets of attributes that the same needs set are joined: comparing whole bundles leaves fewer stepping stones.
-std::vector<AttributeSet> joined_sets(const SetupModel& model, const WorkNet& net) {
-  std::vector<AttributeSet> result;
+/// Sets of attributes that the same needs set stand together: comparing whole bundles leaves fewer stepping stones.
+std::vector<std::vector<AttributeSet>> bundles_of(const SetupModel& model, const WorkNet& net) {
+  std::vector<std::vector<AttributeSet>> result;
   std::map<std::vector<bool>, std::size_t> joined;
   for (AttributeSet set : sets_sharing_tasks(model)) {
     std::erase_if(set, [&](std::size_t a) { return set_by(net, a) == std::vector<bool>(net.needs.size()); });
     if (set.empty()) continue;
     if (!set_together(net, set)) {
-      result.push_back(set);
+      result.push_back({set});
       continue;
     }
     const auto [at, fresh] = joined.emplace(set_by(net, set.front()), result.size());
     if (fresh)
-      result.push_back(set);
+      result.push_back({set});
     else
-      result[at->second].insert(result[at->second].end(), set.begin(), set.end());
+      result[at->second].push_back(set);
   }
   return result;
 }
@@ -71,6 +73,14 @@ void find_stepping_stones(AttributeGroup& group, const SetupModel& model, const 
     for (std::uint32_t x = 0; x < count; ++x)
       for (std::uint32_t z = 0; z < count; ++z)
         if (cost[x][z] > cost[x][y] + cost[y][z]) group.cheaper_by[y].emplace_back(x, z);
+}
+
+/// Where every change of an attribute calls the same tasks, whatever the values, going by a third value spares nothing:
+/// each attribute that differs between the ends changes on one of the two ways.
+bool each_change_alike(const SetupModel& model, const AttributeSet& set) {
+  return std::ranges::all_of(model.tasks, [&](const ChangeTask& task) {
+    return (task.from.empty() && task.to.empty()) || std::ranges::find(set, task.attribute) == set.end();
+  });
 }
 
 AttributeGroup group_of(const SetupModel& model, const WorkNet& net, const AttributeSet& set) {
@@ -90,8 +100,12 @@ AttributeGroup group_of(const SetupModel& model, const WorkNet& net, const Attri
     group.value_of_need.emplace_back(at->second);
   }
   group.values = values.size();
-  group.together = set_together(net, set) && values.size() <= most_values_compared;
-  if (group.together) find_stepping_stones(group, model, values);
+  const bool alike = each_change_alike(model, set);
+  group.together = set_together(net, set) && (alike || values.size() <= most_values_compared);
+  if (group.together && alike)
+    group.cheaper_by.resize(values.size());
+  else if (group.together)
+    find_stepping_stones(group, model, values);
   return group;
 }
 
@@ -138,7 +152,15 @@ std::vector<bool> free_needs(const std::vector<AttributeGroup>& groups, MountedS
 
 std::vector<AttributeGroup> attribute_groups(const SetupModel& model, const WorkNet& net) {
   std::vector<AttributeGroup> groups;
-  for (const AttributeSet& set : joined_sets(model, net)) groups.push_back(group_of(model, net, set));
+  for (const std::vector<AttributeSet>& parts : bundles_of(model, net)) {
+    AttributeSet whole;
+    for (const AttributeSet& part : parts) whole.insert(whole.end(), part.begin(), part.end());
+    AttributeGroup bundle = group_of(model, net, whole);
+    if (bundle.together || parts.size() == 1)
+      groups.push_back(std::move(bundle));
+    else  // too many values to compare: what no part of the bundle goes by, the bundle does not
+      for (const AttributeSet& part : parts) groups.push_back(group_of(model, net, part));
+  }
   return groups;
 }
 

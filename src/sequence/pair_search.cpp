@@ -14,7 +14,8 @@ constexpr std::size_t share_of_far = 3;           // one in so many: the warm se
 constexpr std::size_t narrowest = 64, widening = 8;
 constexpr std::size_t states_of_pairs = 8;  // of a small net: looked at in the time of one of what is mounted
 constexpr std::size_t work_of_trees = 4'000'000, fewest_trees = 20, most_trees = 200;
-constexpr double rounding = 1e-9;  // of what is known: closer than that is no gain
+constexpr std::size_t most_units_paired = 4096;  // the tables of pairs have units^2 cells
+constexpr double rounding = 1e-9;                // of what is known: closer than that is no gain
 
 bool same_slots(const Attributes& a, const Attributes& b) {
   return std::ranges::equal(
@@ -121,6 +122,7 @@ PairResult pair_search(const PairNet& net, const PairOrder& known, const SearchB
 }
 
 std::optional<PairProblem> pairs_of(MountedStates& mounted, const WorkNet& net) {
+  if (net.need_of.size() > most_units_paired) return std::nullopt;
   for (const Attributes& need : net.needs)
     if (!same_slots(need, net.needs.front())) return std::nullopt;
   PairProblem pairs;

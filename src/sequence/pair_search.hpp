@@ -20,7 +20,7 @@ struct PairResult {
 PairResult pair_search(const PairNet&, const PairOrder& known, const SearchBudget&, std::uint32_t seed = 1);
 
 /// The units as pairs, node 0 what is mounted at the start and node u + 1 unit u; nothing when what is mounted hangs on
-/// more than the last unit, because some need leaves an attribute unset that another sets.
+/// more than the last unit, because some need leaves an attribute unset that another sets, or for more than 4096 units.
 std::optional<PairProblem> pairs_of(MountedStates&, const WorkNet&);
 
 }  // namespace seambook

@@ -4,15 +4,13 @@
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
-#include <yaml-cpp/eventhandler.h>
-#include <yaml-cpp/parser.h>
 
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
-#include <sstream>
 
+#include "bare_events.hpp"
 #include "text/tree.hpp"
 
 namespace {
@@ -32,27 +30,6 @@ std::string job_text() {
     text += line;
   }
   return text;
-}
-
-class NoEvents final : public YAML::EventHandler {
- public:
-  void OnDocumentStart(const YAML::Mark&) override {}
-  void OnDocumentEnd() override {}
-  void OnNull(const YAML::Mark&, YAML::anchor_t) override {}
-  void OnAlias(const YAML::Mark&, YAML::anchor_t) override {}
-  void OnScalar(const YAML::Mark&, const std::string&, YAML::anchor_t, const std::string&) override {}
-  void OnSequenceStart(const YAML::Mark&, const std::string&, YAML::anchor_t, YAML::EmitterStyle::value) override {}
-  void OnSequenceEnd() override {}
-  void OnMapStart(const YAML::Mark&, const std::string&, YAML::anchor_t, YAML::EmitterStyle::value) override {}
-  void OnMapEnd() override {}
-};
-
-void read_bare_events(const std::string& text) {
-  std::istringstream stream(text);
-  YAML::Parser parser(stream);
-  NoEvents events;
-  while (parser.HandleNextDocument(events)) {
-  }
 }
 
 std::size_t read_tree(seambook::Diagnostics& diagnostics, std::uint32_t file) {
