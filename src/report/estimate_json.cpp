@@ -226,8 +226,8 @@ Json heading_json(const Job& job, const ReportedJob& reported) {
 
 std::string text_of(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace); }
 
-/// The joints in place of their empty list. Each is made text by itself: together as a tree they would take most of a
-/// large job's memory. What stands before the list are strings, in which quotation marks are escaped.
+/// The joints in place of their empty list, each made text by itself, so that no tree of them all is held.
+/// What stands before the list are strings, in which quotation marks are escaped.
 std::string with_joints(std::string text, const RateBook& book, const Job& job, const Estimate& estimate) {
   if (job.joints.empty()) return text;
   std::string joints = "\"joints\": [";
