@@ -1,4 +1,4 @@
-// The small job and rate book that `new` writes: files of the folder `starter`, taken into the program when it is
+// The small job and rate book that `new` writes: files of `src/starter`, taken into the program when it is
 // built.
 #pragma once
 

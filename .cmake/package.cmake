@@ -8,7 +8,7 @@ install(FILES LICENSE DESTINATION ${CMAKE_INSTALL_DOCDIR} RENAME copyright)
 # The program writes its own pages and completion, from what its command line knows.
 set(SEAMBOOK_PAGES ${CMAKE_BINARY_DIR}/pages)
 install(CODE "execute_process(COMMAND \"${CMAKE_COMMAND}\" -DPROGRAM=$<TARGET_FILE:seambook> -DOUT=${SEAMBOOK_PAGES}
-  -P \"${CMAKE_SOURCE_DIR}/cmake/pages.cmake\" COMMAND_ERROR_IS_FATAL ANY)")
+  -P \"${CMAKE_SOURCE_DIR}/.cmake/pages.cmake\" COMMAND_ERROR_IS_FATAL ANY)")
 install(DIRECTORY ${SEAMBOOK_PAGES}/man1 DESTINATION ${CMAKE_INSTALL_MANDIR})
 install(FILES ${SEAMBOOK_PAGES}/seambook DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions)
 install(FILES ${SEAMBOOK_PAGES}/_seambook DESTINATION ${CMAKE_INSTALL_DATADIR}/zsh/vendor-completions)
