@@ -19,8 +19,8 @@ LONG = "long" in sys.argv[3:]
 SEED = next((int(word) for word in sys.argv[3:] if word.isdigit()), 7)
 MOMENTS, SIZES = (200, 50) if LONG else (16, 8)
 TEMPORARY = re.compile(r"\.seambook-\d+-\d+")
-# The spreadsheet library makes parts beside the result and unlinks each at once; a signal in between leaves one, empty. Known: seen at
-# 2 of 400 signals on a busy machine. More than one in a hundred would be something else.
+# The spreadsheet library makes parts beside the result and unlinks each at once; a signal in between leaves one, empty. Known: seen
+# twice on a busy machine. More than one in a hundred would be something else.
 LIBRARY_PART = re.compile(r"tmp\.[A-Za-z0-9]{10}")
 NOBODY = 65534
 JOB = """format: 1
