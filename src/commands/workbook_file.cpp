@@ -25,8 +25,11 @@ std::optional<std::string> name_in(SharedInputs& shared, const std::string& path
 bool write_workbook(const Arguments& arguments, Batch& batch, const Workbook& workbook,
                     const std::filesystem::path& path) {
   try {
+    // Not beside the result: the library makes each part under a name and takes the name away at once, and a signal in
+    // between would leave it there.
+    const std::filesystem::path parts_in = std::filesystem::temp_directory_path();
     write_whole(path, arguments.force ? Overwrite::yes : Overwrite::no,
-                [&](const std::filesystem::path& temporary) { write_xlsx(workbook, temporary, path.parent_path()); });
+                [&](const std::filesystem::path& temporary) { write_xlsx(workbook, temporary, parts_in); });
     return true;
   } catch (const std::system_error& refused) {
     if (refused.code() != std::errc::file_exists) throw;

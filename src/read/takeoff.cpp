@@ -1,5 +1,7 @@
 #include "read/takeoff.hpp"
 
+#include <utility>
+
 #include "read/job_fields.hpp"
 #include "read/row_tree.hpp"
 #include "read/takeoff_columns.hpp"
@@ -90,13 +92,14 @@ std::vector<JointText> read_table(Reading& reading, std::uint32_t file, const In
 Takeoff read_takeoff(Reading& reading, std::string name, std::string text, const Word* sheet) {
   Diagnostics& diagnostics = reading.diagnostics;
   const bool workbook = is_workbook(name, text);
-  const std::uint32_t file = diagnostics.add_file(std::move(name), workbook ? std::string() : std::move(text));
+  std::string bytes = workbook ? std::exchange(text, {}) : std::string();  // no lines to show
+  const std::uint32_t file = diagnostics.add_file(std::move(name), std::move(text));
   const std::size_t told = diagnostics.list.size();
   if (!workbook && sheet)
     diagnostics.error(sheet->place, "'joints_sheet': the take-off is no workbook", "leave the key out");
   const WantedSheet wanted = sheet ? WantedSheet{sheet->text, sheet->place} : WantedSheet{};
   const std::optional<InputTable> table =
-      workbook ? parse_workbook(file, text, wanted, diagnostics) : parse_csv(file, diagnostics);
+      workbook ? parse_workbook(file, bytes, wanted, diagnostics) : parse_csv(file, diagnostics);
   if (!table) return {file, {}};
   // Rows that could not be read were told of: that none is left is no fault of its own.
   if (table->rows.empty() && diagnostics.list.size() > told) return {file, {}};

@@ -31,9 +31,11 @@ constexpr TemplateColumn template_columns[] = {
 constexpr std::string_view positions_iso[] = {"PA", "PB", "PC", "PD", "PE", "PF", "PG"};
 constexpr std::string_view positions_aws[] = {"1F", "2F", "3F", "4F", "1G", "2G", "3G", "4G"};
 
+constexpr auto column_count = static_cast<std::uint16_t>(std::size(template_columns));
+
 /// A joint of the sheet Example, in the order of `template_columns`; both terms.
 struct ExampleRow {
-  std::string_view iso[std::size(template_columns)], aws[std::size(template_columns)];
+  std::string_view iso[column_count], aws[column_count];
 };
 constexpr ExampleRow example_rows[] = {
     {{"J1", "upright to base", "fillet", "5", "10 / 12", "160", "1", "2"},
@@ -114,7 +116,7 @@ Sheet sheet_of_joints(const std::string& name, Terms terms, const std::vector<Fi
   sheet.frozen_columns = 1;
   sheet.repeat_rows = {0, 0};
   sheet.footer = "One row a joint; headings stay as they are";
-  for (std::uint16_t c = 0; c < std::size(template_columns); ++c) {
+  for (std::uint16_t c = 0; c < column_count; ++c) {
     put(sheet, 0, c, heading_text(info_of(keys, template_columns[c].key), terms), Look::heading);
     sheet.column_widths.push_back(template_columns[c].width);
   }
@@ -123,7 +125,7 @@ Sheet sheet_of_joints(const std::string& name, Terms terms, const std::vector<Fi
 
 Sheet sheet_to_fill(Terms terms, const std::vector<FieldInfo>& keys) {
   Sheet sheet = sheet_of_joints("Joints", terms, keys);
-  for (std::uint16_t c = 0; c < std::size(template_columns); ++c) {
+  for (std::uint16_t c = 0; c < column_count; ++c) {
     const TemplateColumn& column = template_columns[c];
     Validation rule = rule_of(info_of(keys, column.key), column.filled, terms);
     rule.column = c;
@@ -140,7 +142,7 @@ Sheet sheet_filled_in(Terms terms, const std::vector<FieldInfo>& keys) {
   std::uint32_t row = 0;
   for (const ExampleRow& example : example_rows) {
     ++row;
-    for (std::uint16_t c = 0; c < std::size(template_columns); ++c) {
+    for (std::uint16_t c = 0; c < column_count; ++c) {
       const std::string_view text = terms == Terms::aws ? example.aws[c] : example.iso[c];
       const std::string format = format_of_column(template_columns[c].filled, terms);
       Cell cell{row, c, {}, Look::input, format};

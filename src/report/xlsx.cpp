@@ -107,7 +107,6 @@ void must(int code) {
 void write_xlsx(const Workbook& workbook, const std::filesystem::path& path, const std::filesystem::path& folder) {
   check_writable(workbook);
   require_writable(path.string());
-  // Parts are assembled beside the result: a full disk then fails here, not on another disk that nobody looks at.
   std::string parts = folder.empty() ? "." : folder.string();
   lxw_workbook_options options{};
   options.tmpdir = parts.data();

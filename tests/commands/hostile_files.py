@@ -106,7 +106,7 @@ CSV = [
     ("zeros", lambda: HEAD + b"fil\0let,5 mm,8 mm,240 mm\n", r":2:4: error: a control character"),
     ("Latin 1", lambda: HEAD + b"f\xe4,5 mm,8 mm,240 mm\n", r":2:2: error: a byte that is no UTF-8"),
     ("UTF-16", lambda: (HEAD + ROW).decode().encode("utf-16"), r": error: the file is UTF-16"),
-    ("half a million bad rows", lambda: HEAD + filled(b"x,1,1,1\n", 4 * MIB), r":2:1: error: "),
+    ("half a million bad rows", lambda: HEAD + filled(b"x,1,1,1\n", 4 * MIB), r":2:3: error: "),
     ("nothing", lambda: b"\n\n", r": error: the file is empty"),
 ]
 JSON = [

@@ -33,7 +33,8 @@ struct Shop {
   explicit Shop(const std::string& job_name) {
     const fs::path root = SEAMBOOK_ROOT;
     std::vector<fs::path> paths;
-    for (const auto& entry : fs::directory_iterator(root / "rates")) paths.push_back(entry.path());
+    for (const auto& entry : fs::directory_iterator(root / "rates"))
+      if (entry.path().extension() == ".yaml") paths.push_back(entry.path());
     std::sort(paths.begin(), paths.end());
     std::vector<std::uint32_t> files;
     for (const fs::path& path : paths)
