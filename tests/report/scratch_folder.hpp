@@ -1,10 +1,12 @@
-// An empty folder for a test to write to, gone with everything in it at the end of the scope.
+// An empty folder for a test to write to, gone with everything in it at the end of the scope, and what a file holds.
 #pragma once
 
 #include <stdlib.h>
 
 #include <cerrno>
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 #include <string>
 #include <system_error>
 
@@ -25,5 +27,10 @@ struct ScratchFolder {
   ScratchFolder(const ScratchFolder&) = delete;
   ScratchFolder& operator=(const ScratchFolder&) = delete;
 };
+
+inline std::string content_of(const std::filesystem::path& path) {
+  std::ifstream file(path);
+  return {std::istreambuf_iterator<char>(file), {}};
+}
 
 }  // namespace seambook

@@ -19,14 +19,7 @@
 using namespace seambook;
 namespace fs = std::filesystem;
 
-namespace {
-
-std::string content_of(const fs::path& path) {
-  std::ifstream file(path);
-  return {std::istreambuf_iterator<char>(file), {}};
-}
-
-}  // namespace
+namespace {}  // namespace
 
 TEST_CASE("threads write different files at once") {
   const ScratchFolder folder;

@@ -22,11 +22,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-std::string content_of(const fs::path& path) {
-  std::ifstream file(path);
-  return {std::istreambuf_iterator<char>(file), {}};
-}
-
 auto writes(const char* text) {
   return [text](const fs::path& path) { std::ofstream(path) << text; };
 }
