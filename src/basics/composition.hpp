@@ -10,6 +10,7 @@ template <class N = double>
 struct Composition {
   Ratio<N> carbon{}, silicon{}, manganese{}, chromium{}, molybdenum{}, vanadium{}, nickel{}, copper{}, niobium{},
       boron{};
+  friend bool operator==(const Composition&, const Composition&) = default;
 };
 
 /// Calls f(key, a.member, b.member) for each element, in any two structs with these members.

@@ -62,6 +62,7 @@ template <Dim D, class N = double>
 struct Quantity {
   static constexpr Dim dimension = D;
   N si{};
+  friend constexpr bool operator==(const Quantity&, const Quantity&) = default;
 };
 
 template <class N = double>
@@ -169,11 +170,6 @@ template <Dim D>
 constexpr bool operator>=(Quantity<D> a, Quantity<D> b) {
   return a.si >= b.si;
 }
-template <Dim D>
-constexpr bool operator==(Quantity<D> a, Quantity<D> b) {
-  return a.si == b.si;
-}
-
 /// A plain number as a ratio, for example `number<N>(1)`.
 template <class N>
 Ratio<N> number(double value) {

@@ -136,7 +136,8 @@ class Printer {
     spdlog::debug("job {}", printable_text(shown_name(job)));
     if (output.rates != nullptr && announced_.insert(output.rates).second) announce(*output.rates);
     if (!output.result.empty()) {
-      write_result(arguments_.json ? json_list_item(output.result, results_ == 0) : output.result);
+      if (arguments_.json) write_result(json_list_next(results_ == 0));
+      write_result(output.result);
       ++results_;
     }
     write_messages(output.messages);

@@ -8,7 +8,8 @@
 
 namespace seambook {
 
-/// What is made of a job, called by several threads: its result, as JSON where that is asked for; nothing when it has
+/// What is made of a job, called by several threads: its result, where JSON is asked for an item of a list
+/// (json_list_item); nothing when it has
 /// faults, which the batch (of this job alone) says then. `at` is its place in Arguments::jobs.
 using WorkOnJob = std::function<std::optional<std::string>(Batch&, const EstimatedJob&, std::size_t at)>;
 

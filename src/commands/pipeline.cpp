@@ -189,8 +189,10 @@ std::optional<PricedJob> price(const Arguments& arguments, Batch& batch, const E
   auto options = sequence_options(book, estimated.job, batch.diagnostics);
   if (!options) return std::nullopt;
   price_options(book, estimated.job, estimated.estimate, std::move(*options), priced.quote);
-  for (const PricedOption& option : priced.quote.options)
-    if (!tell_findings(option.quote.findings, batch.diagnostics)) return std::nullopt;
+  for (std::size_t i = 0; i < estimated.job.options.size(); ++i) {
+    const Estimate& option = priced.quote.options[i].estimate;
+    if (!tell_findings(findings(book, estimated.job.options[i].part, option), batch.diagnostics)) return std::nullopt;
+  }
   const bool sound = tell_findings(price_findings(book, estimated.job, priced.quote), batch.diagnostics);
   if (!sound || !strict_enough(arguments, batch, estimated.file)) return std::nullopt;
   return priced;

@@ -26,6 +26,7 @@ struct ElementTerm {
   Ratio<N> share, multiple, extent;
   MoneyPerTime<N> labour_rate, wage;
   Ratio<N> burden;
+  friend bool operator==(const ElementTerm&, const ElementTerm&) = default;
 };
 
 /// What the elements of a joint are counted by; for one piece.
@@ -51,6 +52,13 @@ struct ElementTimes {
   Time<N> other_grades{};  // their minutes, which are in `of` too
   Money<N> paid_to_them{};
 };
+
+/// Calls f(member) for every input of a term.
+template <class N, class F>
+void each_term_input(ElementTerm<N>& term, F f) {
+  f(term.time), f(term.pace), f(term.mass_pace), f(term.share), f(term.multiple), f(term.extent);
+  f(term.labour_rate), f(term.wage), f(term.burden);
+}
 
 template <class N>
 std::vector<ElementTerm<N>> lift_terms(const std::vector<ElementTerm<Sourced>>& from, std::uint32_t row,

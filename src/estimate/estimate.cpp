@@ -2,23 +2,17 @@
 
 namespace seambook {
 
-EstimateInputs gather(const RateBook& book, const Job& job) {
-  EstimateInputs out;
-  for (const Joint& joint : job.joints) out.joints.push_back(gather_row(book, job, joint));
-  for (const Weldment& weldment : job.weldments) out.weldments.push_back(gather_weldment(book, job, weldment));
-  return out;
-}
-
-Estimate estimate(const EstimateInputs& inputs, const Lifting& by) {
+Estimate estimate(const RateBook& book, const Job& job) {
   Estimate out;
-  out.joints.reserve(inputs.joints.size());
-  for (const Row<Sourced>& row : inputs.joints) out.joints.push_back(row_figures(lift_row<double>(row, by)));
-  for (const WeldmentRow& row : inputs.weldments)
-    out.weldments.push_back(weldment_figures(row.shape, lift_weldment<double>(row.inputs, 0, by), 0));
+  out.joints.reserve(job.joints.size());
+  for (const Joint& joint : job.joints)
+    out.joints.push_back(row_figures(lift_row<double>(gather_row(book, job, joint))));
+  for (const Weldment& weldment : job.weldments) {
+    const WeldmentRow row = gather_weldment(book, job, weldment);
+    out.weldments.push_back(weldment_figures(row.shape, lift_weldment<double>(row.inputs, 0), 0));
+  }
   return out;
 }
-
-Estimate estimate(const RateBook& book, const Job& job) { return estimate(gather(book, job)); }
 
 Totals joint_totals(const RowFigures<double>& row) {
   Totals t;

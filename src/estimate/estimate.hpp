@@ -14,15 +14,6 @@ struct Estimate {
 
 Estimate estimate(const RateBook&, const Job&);
 
-/// The inputs of an estimate, gathered once to be estimated many times.
-struct EstimateInputs {
-  std::vector<Row<Sourced>> joints;    // parallel to Job::joints
-  std::vector<WeldmentRow> weldments;  // parallel to Job::weldments
-};
-EstimateInputs gather(const RateBook&, const Job&);
-/// Inputs multiplied as `by` says.
-Estimate estimate(const EstimateInputs&, const Lifting& by = {});
-
 /// Sums of a joint's pass groups, or of many joints.
 struct Totals {
   Length<> weld_length, unwelded;  // unwelded: of intermittent welds, what lies between the elements

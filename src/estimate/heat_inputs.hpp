@@ -20,6 +20,7 @@ struct HeatInputs {
   Ratio<N> burner_efficiency, attended;
   MoneyPerEnergy<N> fuel;
   Time<N> check_per_joint, check_per_pass;
+  friend bool operator==(const HeatInputs&, const HeatInputs&) = default;
 };
 
 /// Decided when the job was resolved.
@@ -34,6 +35,7 @@ struct HeatShape {
   bool partly_attended = false, check_per_joint = false, check_per_pass = false;
   bool has_equivalent() const { return composition || equivalent_stated; }
   bool has_cet() const { return composition || cet_stated; }
+  friend bool operator==(const HeatShape&, const HeatShape&) = default;
 };
 
 template <class A, class B, class F>

@@ -23,6 +23,7 @@ struct JointInputs {
   MoneyPerVolume<N> purge_gas_price;
   WeldInputs<N> weld;
   LabourInputs<N> labour;
+  friend bool operator==(const JointInputs&, const JointInputs&) = default;
 };
 
 /// What a group of passes by one procedure takes.
@@ -46,6 +47,7 @@ struct PassInputs {
   PassLabourInputs<N> labour;
   MetalInputs<N> metal;
   std::vector<WearPartInputs<N>> wear_parts;  // parallel to PassShape::wear
+  friend bool operator==(const PassInputs&, const PassInputs&) = default;
 };
 
 /// Which formulas a joint and its pass groups ask for; decided when the job was resolved.
@@ -54,6 +56,7 @@ struct PassShape {
   bool hydrogen = false;  // its level is known
   MetalShape metal;
   std::vector<WearLife> wear;
+  friend bool operator==(const PassShape&, const PassShape&) = default;
 };
 struct JointShape {
   WeldKind weld = WeldKind::fillet;
@@ -61,6 +64,7 @@ struct JointShape {
   bool speed_follows = false;  // from deposition, in all groups; else only where the passes are computed
   WeldShape sizes;
   LabourShape labour;
+  friend bool operator==(const JointShape&, const JointShape&) = default;
 };
 
 template <class N>
@@ -73,6 +77,7 @@ struct Row {
   GougeInputs<N> gouge;
   HeatShape heat_shape;
   HeatInputs<N> heat;
+  friend bool operator==(const Row&, const Row&) = default;
 };
 
 /// Calls f(figure, a.member, b.member) for every input of a joint.
@@ -112,28 +117,40 @@ void each_pass_input(A& a, B& b, F f) {
   each_pass_labour_input(a.labour, b.labour, f);
 }
 
+/// Calls f(figure, row, from.member, to.member) for every input of the joint but its labour terms.
+template <class A, class B, class F>
+void each_input_of_joint(A& from, B& to, F f) {
+  const auto in_first_row = [&](const Figure& figure, auto& a, auto& b) { f(figure, 0U, a, b); };
+  each_joint_input(from.joint, to.joint, in_first_row);
+  each_gouge_input(from.gouge, to.gouge, in_first_row);
+  each_heat_input(from.heat, to.heat, in_first_row);
+}
+
+/// The same for its pass groups, group g being row g. `to` has as many groups and parts that wear as `from`.
+template <class A, class B, class F>
+void each_input_of_passes(A& from, B& to, F f) {
+  for (std::size_t g = 0; g < from.passes.size(); ++g) {
+    const auto in_row = [&](const Figure& figure, auto& a, auto& b) { f(figure, static_cast<std::uint32_t>(g), a, b); };
+    each_pass_input(from.passes[g], to.passes[g], in_row);
+    each_metal_input(from.passes[g].metal, to.passes[g].metal, in_row);
+    for (std::size_t p = 0; p < from.passes[g].wear_parts.size(); ++p)
+      each_wear_part_input(from.passes[g].wear_parts[p], to.passes[g].wear_parts[p], in_row);
+  }
+}
+
 /// The row as numbers of type N. With Traced, a tape records each input; pass group g is row g of the labels.
 template <class N>
 Row<N> lift_row(const Row<Sourced>& from, const Lifting& by = {}) {
   Row<N> to{from.shape,       {}, from.pass_shapes, std::vector<PassInputs<N>>(from.passes.size()),
             from.gouge_shape, {}, from.heat_shape,  {}};
-  each_joint_input(from.joint, to.joint,
-                   [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, by); });
-  each_gouge_input(from.gouge, to.gouge,
-                   [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, by); });
-  each_heat_input(from.heat, to.heat,
-                  [&](const Figure& figure, const auto& a, auto& b) { b = lift<N>(a, figure, 0, by); });
-  to.joint.labour.terms = lift_terms<N>(from.joint.labour.terms, 0, by);
-  for (std::size_t g = 0; g < from.passes.size(); ++g) {
-    const auto up = [&](const Figure& figure, const auto& a, auto& b) {
-      b = lift<N>(a, figure, static_cast<std::uint32_t>(g), by);
-    };
-    each_pass_input(from.passes[g], to.passes[g], up);
-    each_metal_input(from.passes[g].metal, to.passes[g].metal, up);
+  for (std::size_t g = 0; g < from.passes.size(); ++g)
     to.passes[g].wear_parts.resize(from.passes[g].wear_parts.size());
-    for (std::size_t p = 0; p < from.passes[g].wear_parts.size(); ++p)
-      each_wear_part_input(from.passes[g].wear_parts[p], to.passes[g].wear_parts[p], up);
-  }
+  const auto up = [&](const Figure& figure, std::uint32_t row, const auto& a, auto& b) {
+    b = lift<N>(a, figure, row, by);
+  };
+  each_input_of_joint(from, to, up);
+  to.joint.labour.terms = lift_terms<N>(from.joint.labour.terms, 0, by);
+  each_input_of_passes(from, to, up);
   return to;
 }
 

@@ -15,6 +15,7 @@ struct LabourInputs {
   Length<N> tack_pitch;
   Ratio<N> access, personal;
   std::vector<ElementTerm<N>> terms;
+  friend bool operator==(const LabourInputs&, const LabourInputs&) = default;
 };
 
 /// What a group of passes by one procedure takes, and what an hour of it costs.
@@ -24,6 +25,7 @@ struct PassLabourInputs {
   Pace<N> interpass_pace;
   MoneyPerTime<N> labour_rate, wage;
   Ratio<N> burden, operating_factor;
+  friend bool operator==(const PassLabourInputs&, const PassLabourInputs&) = default;
 };
 
 /// Which formulas the labour of a joint asks for; decided when the job was resolved. An operating
@@ -33,6 +35,7 @@ struct LabourShape {
   bool fit_up = true, tacking = true, starts = true, interpass = true, finish = true;
   bool purging = true;  // its minutes; gas flows during them all the same
   bool fitted = true;   // holes and surfaces are neither fitted nor tacked along their line
+  friend bool operator==(const LabourShape&, const LabourShape&) = default;
 };
 
 /// Calls f(figure, a.member, b.member) for every input but the terms, which lift_terms lifts.

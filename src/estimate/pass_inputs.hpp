@@ -15,11 +15,13 @@ struct GougeInputs {
   Length<N> depth, width;
   Pace<N> pace;
   MoneyPerLength<N> carbon_price;
+  friend bool operator==(const GougeInputs&, const GougeInputs&) = default;
 };
 struct GougeShape {
   bool gouged = false, carbons = false;
   bool own_groove = false;  // the weld's own: no section is added
   std::uint32_t group = 0;  // that the gouging goes with: the first back, else the last
+  friend bool operator==(const GougeShape&, const GougeShape&) = default;
 };
 
 /// What a group of passes lays and uses up.
@@ -33,6 +35,7 @@ struct MetalInputs {
   Time<N> electrode_change;
   Ratio<N> flux_ratio;
   MoneyPerMass<N> flux_price;
+  friend bool operator==(const MetalInputs&, const MetalInputs&) = default;
 };
 
 /// How many passes a group makes.
@@ -47,6 +50,7 @@ struct MetalShape {
   bool by_rate = false, tubular = false;  // how the deposition is told; else by area or solid wire
   bool leg_limited = false, area_limited = false;
   bool stub = false, pieces = false, changes = false, flux = false, flux_per_wire = false;
+  friend bool operator==(const MetalShape&, const MetalShape&) = default;
 };
 
 /// One part that wears; `life` tells which of the three lives is its own.
@@ -56,6 +60,7 @@ struct WearPartInputs {
   Time<N> arc;
   Length<N> length;
   Ratio<N> starts;
+  friend bool operator==(const WearPartInputs&, const WearPartInputs&) = default;
 };
 enum class WearLife : std::uint8_t { arc, length, starts };
 

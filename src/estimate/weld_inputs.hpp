@@ -14,6 +14,7 @@ struct WeldInputs {
   Length<N> diameter, width, slot, layer_height;
   Length<N> branch_on, side, side_second, corner_radius, gap_e;
   Angle<N> branch_angle;
+  friend bool operator==(const WeldInputs&, const WeldInputs&) = default;
 };
 
 /// Decided when the job was resolved.
@@ -26,6 +27,7 @@ struct WeldShape {
   bool deep_gouge = false;                                    // deeper than half its width
   bool branch = false, rectangle = false, staggered = false;  // lines
   bool gap_e = false;                                         // weld elements by their gap
+  friend bool operator==(const WeldShape&, const WeldShape&) = default;
 };
 
 /// Calls f(figure, a.member, b.member) for every input.

@@ -11,9 +11,9 @@ constexpr std::size_t fewest_samples = 1000, most_samples = 4000, rows_estimated
 constexpr std::size_t bar_count = 20;
 
 /// Many for small jobs; large ones are estimated a bounded number of times.
-std::size_t sample_count(const Job& job) {
-  std::size_t rows = job.weldments.size();
-  for (const Joint& joint : job.joints) rows += joint.passes.size();
+std::size_t sample_count(const OrderInputs& order) {
+  std::size_t rows = order.weldments.size();
+  for (const LikeRows& like : order.joints) rows += like.row.passes.size();
   return std::clamp(rows_estimated / std::max<std::size_t>(rows, 1), fewest_samples, most_samples);
 }
 
@@ -60,8 +60,10 @@ Percentiles percentiles(const std::vector<double>& ascending) {
 }
 
 Doubt find_doubt(const RateBook& book, const Job& job, const Estimate& quoted, const Quote& quote) {
-  const OrderInputs order{book, job, quote, gather(book, job)};
   const std::vector<Doubtful> inputs = doubtful_inputs(book, job, quote);
+  std::vector<SourceId> sources;
+  for (const Doubtful& input : inputs) sources.push_back(input.source);
+  const OrderInputs order = order_inputs(book, job, quote, sources);
   const OrderMoney money = moved_order(order, {});
   Doubt doubt;
   doubt.quantity = job.quantities.front();
@@ -69,9 +71,9 @@ Doubt find_doubt(const RateBook& book, const Job& job, const Estimate& quoted, c
   doubt.inputs = inputs.size();
   doubt.total = {money.total};
   doubt.cost = {money.cost};
-  doubt.drivers = doubt_drivers(order, quoted, inputs);
+  doubt.drivers = doubt_drivers(book, job, quoted, quote, inputs);
   if (inputs.empty()) return doubt;
-  doubt.samples = sample_count(job);
+  doubt.samples = sample_count(order);
   const Samples samples = draw(order, inputs, doubt.samples);
   doubt.totals = percentiles(samples.totals);
   doubt.costs = percentiles(samples.costs);

@@ -24,14 +24,14 @@ const Limits& limits_of(const RateBook& book, const Job& job, SourceId source) {
   return source < first_job_source ? book.sources[source].limits : job.sources[source - first_job_source].limits;
 }
 
-std::vector<Candidate> candidates(const OrderInputs& order, const Estimate& quoted,
+std::vector<Candidate> candidates(const RateBook& book, const Job& job, const Estimate& quoted, const Quote& quote,
                                   const std::vector<Doubtful>& inputs) {
   std::vector<Candidate> out;
-  for (Sensitivity& input : sensitivities(order.book, order.job, quoted, order.quote, SweptPrice::order)) {
-    if (is_decided(order.book, input.source)) continue;
+  for (Sensitivity& input : sensitivities(book, job, quoted, quote, SweptPrice::order)) {
+    if (is_decided(book, input.source)) continue;
     std::optional<Doubtful> ends;
     if (inputs.empty()) {
-      ends = doubtful(input.source, input.value, range_when_none, limits_of(order.book, order.job, input.source));
+      ends = doubtful(input.source, input.value, range_when_none, limits_of(book, job, input.source));
     } else {
       const auto at = std::lower_bound(inputs.begin(), inputs.end(), input.source,
                                        [](const Doubtful& a, SourceId source) { return a.source < source; });
@@ -46,15 +46,24 @@ std::vector<Candidate> candidates(const OrderInputs& order, const Estimate& quot
   return out;
 }
 
+OrderInputs order_of(const RateBook& book, const Job& job, const Quote& quote, const std::vector<Candidate>& moving) {
+  std::vector<SourceId> sources;
+  for (const Candidate& candidate : moving) sources.push_back(candidate.input.source);
+  std::sort(sources.begin(), sources.end());
+  return order_inputs(book, job, quote, sources);
+}
+
 double swing(const DoubtDriver& driver) { return std::fabs(driver.total_high.si - driver.total_low.si); }
 
 }  // namespace
 
-std::vector<DoubtDriver> doubt_drivers(const OrderInputs& order, const Estimate& quoted,
+std::vector<DoubtDriver> doubt_drivers(const RateBook& book, const Job& job, const Estimate& quoted, const Quote& quote,
                                        const std::vector<Doubtful>& inputs) {
+  const std::vector<Candidate> tried = candidates(book, job, quoted, quote, inputs);
+  const OrderInputs order = order_of(book, job, quote, tried);
   std::vector<DoubtDriver> drivers;
   Factors factors;
-  for (const Candidate& candidate : candidates(order, quoted, inputs)) {
+  for (const Candidate& candidate : tried) {
     const SourceId source = candidate.input.source;
     const auto total_at = [&](double factor) {
       move_to(factors, source, factor);
@@ -62,7 +71,7 @@ std::vector<DoubtDriver> doubt_drivers(const OrderInputs& order, const Estimate&
     };
     DoubtDriver driver{source, candidate.input.words, {}, 0, candidate.input.value, 0, candidate.input.unit, {}, {}};
     driver.basis =
-        source < first_job_source ? std::string(basis_in_words(order.book.sources[source].basis)) : "the job";
+        source < first_job_source ? std::string(basis_in_words(book.sources[source].basis)) : "the job";
     driver.low = driver.quoted * candidate.ends.low;
     driver.high = driver.quoted * candidate.ends.high;
     driver.total_low = total_at(candidate.ends.low);

@@ -1,5 +1,6 @@
 #include "quote/job_work.hpp"
 #include "quote/lift.hpp"
+#include "quote/piece_totals.hpp"
 #include "quote/quote.hpp"
 
 namespace seambook {
@@ -71,18 +72,21 @@ QuoteInputs<Sourced> policy_inputs(const RateBook& book, const Job& job) {
 }
 
 QuoteInputs<Sourced> quote_inputs(const RateBook& book, const Job& job, const Estimate& estimate,
-                                  const std::vector<SetupRow>& setups, const Lifting& by) {
-  QuoteInputs<Sourced> in = policy_inputs(book, job);
+                                  const std::vector<SetupRow>& setups) {
   Totals welding;
   for (const RowFigures<double>& row : estimate.joints) welding += joint_totals(row);
-  add(in.each[kind_index(CostKind::labour)], welding.labour.si);
-  add(in.each[kind_index(CostKind::equipment)], welding.equipment.si);
-  add(in.each[kind_index(CostKind::filler)], welding.filler_cost.si);
-  add(in.each[kind_index(CostKind::gas)], welding.gas_cost.si);
-  add(in.each[kind_index(CostKind::power)], welding.power.si);
-  add(in.each[kind_index(CostKind::wear)], welding.wear.si);
+  return quote_inputs(book, job, welding_kinds(welding), estimate.weldments, setups, {});
+}
+
+QuoteInputs<Sourced> quote_inputs(const RateBook& book, const Job& job, const std::array<double, cost_kinds>& welding,
+                                  const std::vector<WeldmentFigures<double>>& weldments,
+                                  const std::vector<SetupRow>& setups, const Lifting& by) {
+  QuoteInputs<Sourced> in = policy_inputs(book, job);
+  for (const CostKind kind : {CostKind::labour, CostKind::equipment, CostKind::filler, CostKind::gas, CostKind::power,
+                              CostKind::wear})
+    add(in.each[kind_index(kind)], welding[kind_index(kind)]);
   for (std::size_t w = 0; w < job.weldments.size(); ++w) {
-    const WeldmentFigures<double>& figures = estimate.weldments[w];
+    const WeldmentFigures<double>& figures = weldments[w];
     add(in.each[kind_index(CostKind::labour)], figures.labour_cost.si);
     add(in.each[kind_index(CostKind::equipment)], figures.equipment_cost.si);
     add(in.each[kind_index(CostKind::free_issue)], figures.free_issue_cost.si);

@@ -4,14 +4,44 @@
 #include <cmath>
 
 #include "quote/lift.hpp"
+#include "quote/piece_totals.hpp"
 
 namespace seambook {
+namespace {
+
+std::array<double, cost_kinds> joints_cost(const OrderInputs& order, const Lifting& by) {
+  std::array<double, cost_kinds> sum{};
+  for (const LikeRows& like : order.joints) {
+    const auto cost = welding_kinds(joint_totals(row_figures(lift_row<double>(like.row, by))));
+    for (std::size_t k = 0; k < cost_kinds; ++k) sum[k] += like.count * cost[k];
+  }
+  return sum;
+}
+
+std::vector<WeldmentFigures<double>> weldment_figures_of(const OrderInputs& order, const Lifting& by) {
+  std::vector<WeldmentFigures<double>> figures;
+  figures.reserve(order.weldments.size());
+  for (const WeldmentRow& row : order.weldments)
+    figures.push_back(weldment_figures(row.shape, lift_weldment<double>(row.inputs, 0, by), 0));
+  return figures;
+}
+
+}  // namespace
+
+OrderInputs order_inputs(const RateBook& book, const Job& job, const Quote& quote,
+                         const std::vector<SourceId>& moving) {
+  OrderInputs order{book, job, quote, like_rows(book, job, moving), {}};
+  for (const Weldment& weldment : job.weldments) order.weldments.push_back(gather_weldment(book, job, weldment));
+  return order;
+}
 
 OrderMoney moved_order(const OrderInputs& order, const Factors& factors) {
   constexpr int beyond_any_currency = 9;  // digits: nothing is rounded that could be seen
   const Lifting by(&factors);
-  const Estimate moved = estimate(order.estimate, by);
-  QuoteInputs<double> in = lift_quote<double>(quote_inputs(order.book, order.job, moved, order.quote.setups, by), by);
+  QuoteInputs<double> in =
+      lift_quote<double>(quote_inputs(order.book, order.job, joints_cost(order, by), weldment_figures_of(order, by),
+                                      order.quote.setups, by),
+                         by);
   in.digits = beyond_any_currency;
   in.order.list_rounded = false;
   const Ratio<> quantity = number<double>(static_cast<double>(order.job.quantities.front()));

@@ -2,6 +2,7 @@
 // stay as quoted, money is not rounded.
 #pragma once
 
+#include "estimate/like_rows.hpp"
 #include "quote/quote.hpp"
 
 namespace seambook {
@@ -11,11 +12,15 @@ struct OrderInputs {
   const RateBook& book;
   const Job& job;
   const Quote& quote;
-  EstimateInputs estimate;
+  std::vector<LikeRows> joints;
+  std::vector<WeldmentRow> weldments;  // parallel to Job::weldments
 };
+/// `moving`: the sources that factors will move, ascending.
+OrderInputs order_inputs(const RateBook&, const Job&, const Quote&, const std::vector<SourceId>& moving);
 struct OrderMoney {
   double total = 0, cost = 0;
 };
+/// `by` moves none but the sources that the inputs were gathered for.
 OrderMoney moved_order(const OrderInputs&, const Factors& by);
 
 /// An input that may lie between two multiples of itself.
@@ -33,6 +38,7 @@ void move_to(Factors&, SourceId, double factor);
 /// The ten inputs that move the order's total most between their ends, widest swing first. Candidates are the strongest
 /// by the backward sweep, which sees neither counts' steps nor a binding minimum, and are estimated again at both ends.
 /// `inputs` are those in doubt; empty: every input by a tenth.
-std::vector<DoubtDriver> doubt_drivers(const OrderInputs&, const Estimate&, const std::vector<Doubtful>& inputs);
+std::vector<DoubtDriver> doubt_drivers(const RateBook&, const Job&, const Estimate&, const Quote&,
+                                       const std::vector<Doubtful>& inputs);
 
 }  // namespace seambook

@@ -1,9 +1,5 @@
 #include "quote/quote.hpp"
 
-#include <fmt/format.h>
-
-#include <algorithm>
-
 #include "estimate/gather_labour.hpp"
 #include "quote/lift.hpp"
 #include "quote/piece_totals.hpp"
@@ -60,12 +56,6 @@ PricedOption price_option(const RateBook& book, const Job& job, const Estimate& 
   return out;
 }
 
-/// Lines that are not there yet, with the option's name before them.
-void add_new(const std::string& option, const std::vector<std::string>& lines, std::vector<std::string>& to) {
-  for (const std::string& line : lines)
-    if (std::find(to.begin(), to.end(), line) == to.end()) to.push_back(fmt::format("option {}: {}", option, line));
-}
-
 }  // namespace
 
 Quote make_quote(const RateBook& book, const Job& job, const Estimate& estimate, const std::vector<StationWork>& work,
@@ -77,35 +67,13 @@ Quote make_quote(const RateBook& book, const Job& job, const Estimate& estimate,
   for (const StationWork& at : work) quote.setup_time = quote.setup_time + at.sequence.change_total;
   quote.sourced = quote_inputs(book, job, estimate, quote.setups);
   price_quantities(job, quote);
-  quote.assumptions = assumptions(book, job);
-  quote.cautions = cautions(book, job);
-  quote.findings = findings(book, job, estimate);
-  if (!job.of_option.empty()) return quote;  // cost and price are judged once, for the job
-  for (Diagnostic& finding : price_findings(book, job, quote)) quote.findings.push_back(std::move(finding));
   return quote;
 }
 
 void price_options(const RateBook& book, const Job& job, const Estimate& estimate,
                    std::vector<std::vector<StationWork>> work, Quote& quote) {
-  for (std::size_t i = 0; i < job.options.size(); ++i) {
-    const JobOption& option = job.options[i];
-    quote.options.push_back(price_option(book, job, estimate, option, std::move(work[i]), quote.date));
-    const Quote& priced = quote.options.back().quote;
-    add_new(option.name, priced.assumptions, quote.assumptions);
-    for (const std::string& caution : priced.cautions)
-      if (std::find(quote.cautions.begin(), quote.cautions.end(), caution) == quote.cautions.end())
-        quote.cautions.push_back(caution);
-    for (Diagnostic finding : priced.findings) {
-      finding.message = "option " + option.name + ": " + finding.message;
-      quote.findings.push_back(std::move(finding));
-    }
-  }
-  if (job.options.empty()) return;
-  quote.assumptions.emplace_back(
-      "Options: each is priced apart, as if it were made alone, with set-ups of its own from the stations' stated "
-      "state; "
-      "what it leaves out is credited at its cost of a piece. Minimum charge, freight, the price list's step and tax "
-      "are the order's and not in them.");
+  for (std::size_t i = 0; i < job.options.size(); ++i)
+    quote.options.push_back(price_option(book, job, estimate, job.options[i], std::move(work[i]), quote.date));
 }
 
 }  // namespace seambook

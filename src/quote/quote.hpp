@@ -1,4 +1,5 @@
-// An estimate and its set-ups become a quote: costs by kind, a price for each quantity, what it assumes and warns of.
+// An estimate and its set-ups become a quote: costs by kind, a price for each quantity. What it assumes and warns of is in
+// quote/notes.hpp.
 // Holds afterwards: every printed amount is rounded to the currency's minor unit, and printed lines add up to their
 // totals.
 #pragma once
@@ -35,8 +36,6 @@ struct Quote {
   std::vector<SetupRow> setups;    // those that take time
   Time<> setup_time;               // for a lot
   std::vector<QuotePrice> prices;  // parallel to Job::quantities
-  std::vector<std::string> assumptions, cautions;
-  std::vector<Diagnostic> findings;
   std::vector<PricedOption> options;  // parallel to Job::options; none of them is in the prices above
   std::optional<Doubt> doubt;         // absent where nobody asked: it takes a thousand estimates and more
 };
@@ -50,14 +49,17 @@ struct PricedOption {
 };
 
 Quote make_quote(const RateBook&, const Job&, const Estimate&, const std::vector<StationWork>&, Date date);
-/// Prices the options of a quoted job, `work` being each option's own, and adds what they assume, warn of and find.
+/// Prices the options of a quoted job, `work` being each option's own.
 void price_options(const RateBook&, const Job&, const Estimate&, std::vector<std::vector<StationWork>> work, Quote&);
 /// The policy alone, of the rate book and what the job asks of it; costs are 0.
 QuoteInputs<Sourced> policy_inputs(const RateBook&, const Job&);
-/// The quote's inputs as they stand, each with its source: policy from the rate book, sums marked `summed`. What goes
-/// into the sums is multiplied as `by` says.
-QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, const std::vector<SetupRow>&,
-                                  const Lifting& by = {});
+/// The quote's inputs as they stand, each with its source: policy from the rate book, sums marked `summed`.
+QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const Estimate&, const std::vector<SetupRow>&);
+/// The same with `welding` as the joints' cost by kind and `weldments` of an estimate. What else goes into the sums is
+/// multiplied as `by` says.
+QuoteInputs<Sourced> quote_inputs(const RateBook&, const Job&, const std::array<double, cost_kinds>& welding,
+                                  const std::vector<WeldmentFigures<double>>& weldments, const std::vector<SetupRow>&,
+                                  const Lifting& by);
 /// What an owner should look at again in cost and price: shares of the cost, policy, dates.
 std::vector<Diagnostic> price_findings(const RateBook&, const Job&, const Quote&);
 /// Cautions for the processes of a job: the usual hazards, and who has the last word. Never a claim of conformity.

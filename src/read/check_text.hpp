@@ -20,15 +20,15 @@ struct ChecksText {
   Maybe<dim::length> bevel_from, gouge_from;        // from which thickness bevels, and roots of two sides, take work
   Maybe<dim::ratio> counted_over_section;           // counted passes that lay more than this of the section: refused
   Maybe<dim::ratio> deposition_rate_off, voltage_off, speed_slip;
-  std::optional<Span<dim::flow>> purge_flow;
+  MaybeSpan<dim::flow> purge_flow;
   Maybe<dim::ratio> fit_up_share;
   std::optional<Whole> fit_up_lot, start_elements;
   Maybe<dim::length> combined_thickness;
   Maybe<dim::ratio> carbon_equivalent;
-  std::optional<Span<dim::length>> thickness;
+  MaybeSpan<dim::length> thickness;
   Maybe<dim::length> leg_most;
-  std::optional<Span<dim::money_per_mass>> price_per_mass;
-  std::optional<Span<dim::ratio>> labour_share, profit;
+  MaybeSpan<dim::money_per_mass> price_per_mass;
+  MaybeSpan<dim::ratio> labour_share, profit;
   Maybe<dim::ratio> power_share, contingency_most;
   Evidence evidence;
 };
@@ -37,19 +37,19 @@ struct ChecksText {
 struct CheckScopeText {
   std::vector<Word> processes, welds, positions, groups, except_groups, base_metals, forms, transfers, fillers, gases,
       polarities;
-  std::optional<Span<dim::length>> thickness, diameter;  // of the thinner member; of the filler
+  MaybeSpan<dim::length> thickness, diameter;  // of the thinner member; of the filler
 };
 
 /// Ranges in which figures of a pass are usual.
 struct RangeCheckText {
   Place place;
   CheckScopeText scope;
-  std::optional<Span<dim::speed>> travel_speed;
-  std::optional<Span<dim::mass_rate>> deposition_rate;
-  std::optional<Span<dim::line_energy>> heat_input;
-  std::optional<Span<dim::flow>> gas_flow;
-  std::optional<Span<dim::area>> area_per_pass;
-  std::optional<Span<dim::ratio>> operating_factor;
+  MaybeSpan<dim::speed> travel_speed;
+  MaybeSpan<dim::mass_rate> deposition_rate;
+  MaybeSpan<dim::line_energy> heat_input;
+  MaybeSpan<dim::flow> gas_flow;
+  MaybeSpan<dim::area> area_per_pass;
+  MaybeSpan<dim::ratio> operating_factor;
   Maybe<dim::ratio> operating_factor_most;
   Maybe<dim::voltage> voltage_at_zero, voltage_at_100_a;  // two points of the line that the voltage keeps to
   Maybe<dim::length> leg_least, leg_of_one_pass;

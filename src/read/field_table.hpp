@@ -87,7 +87,7 @@ struct ShapeOf<Maybe<D>> {
   static constexpr FieldInfo info{.shape = Shape::amount, .dim = D};
 };
 template <Dim D>
-struct ShapeOf<std::optional<Span<D>>> {
+struct ShapeOf<MaybeSpan<D>> {
   static constexpr FieldInfo info{.shape = Shape::span, .dim = D};
 };
 template <class S>

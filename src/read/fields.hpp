@@ -59,7 +59,7 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, Maybe<D>& i
 }
 
 template <Dim D>
-void read_into(Reading& reading, Value value, const FieldInfo& info, std::optional<Span<D>>& into) {
+void read_into(Reading& reading, Value value, const FieldInfo& info, MaybeSpan<D>& into) {
   Maybe<D> low, high;
   const bool one_value = value.kind() == Kind::scalar;
   if (one_value) {
@@ -117,7 +117,9 @@ void read_into(Reading& reading, Value value, const FieldInfo& info, std::option
 template <class S>
 void read_into(Reading& reading, Value value, const FieldInfo& info, std::vector<S>& into) {
   const FieldInfo entry = one_of(info, Shape::section);
-  for (const Value item : entries_of(reading, value, info)) {
+  const std::vector<Value> entries = entries_of(reading, value, info);
+  into.reserve(into.size() + entries.size());
+  for (const Value item : entries) {
     if (reading.diagnostics.full()) return;
     if (expect_kind(reading, item, entry, Kind::map)) read_fields(reading, item, into.emplace_back());
   }

@@ -15,7 +15,7 @@ struct CompositionText {
 /// `120 degC`, or `none` as a statement of its own.
 struct PreheatText {
   Place place;
-  std::optional<Written<dim::temperature>> temperature;  // absent: none
+  Maybe<dim::temperature> temperature;  // absent: none
 };
 
 /// What a job, a weldment or a joint may say of heat; the nearest wins.

@@ -54,7 +54,7 @@ struct JointText {
   std::optional<Word> weld;  // a word for each WeldKind
   std::optional<Chosen> joint_type;
   Maybe<dim::length> leg, throat, length, outside_diameter, gap, root_face, element, pitch, gap_e, gap_max;
-  std::optional<Span<dim::length>> thickness;  // `8 mm`, or `[3 mm, 10 mm]` for first and second member
+  MaybeSpan<dim::length> thickness;  // `8 mm`, or `[3 mm, 10 mm]` for first and second member
   Maybe<dim::angle> groove_angle;
   Maybe<dim::ratio> convexity, access;
   std::optional<ExcessText> excess;

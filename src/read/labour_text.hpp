@@ -38,7 +38,7 @@ struct LabourElementText {
   Maybe<dim::time_per_mass> mass_pace;
   Maybe<dim::ratio> share, multiple;  // of the minutes of welding; a repair costs a multiple of them
   std::vector<Word> processes, groups, welds, finishes;
-  std::optional<Span<dim::length>> thickness;  // of the thinner member
+  MaybeSpan<dim::length> thickness;  // of the thinner member
   std::optional<Flag> attended;
   std::optional<Word> grade;  // of labour; that of the joint when left out
   Evidence evidence;

@@ -117,7 +117,7 @@ struct FinishText {
 struct PreparationText {
   Place place;
   std::optional<Word> weld;
-  std::optional<Span<dim::length>> thickness;
+  MaybeSpan<dim::length> thickness;
   Maybe<dim::angle> groove_angle;
   Maybe<dim::length> gap, root_face, radius;
   std::optional<Whole> sides;
@@ -129,12 +129,12 @@ struct ProcedureText {
   std::optional<Word> name, process, filler, gas, flux, polarity, transfer, oscillation;
   std::vector<Word> welds, positions, groups;
   Maybe<dim::length> size;                     // fillets: the leg it is set for; grooves and seams: the thickness
-  std::optional<Span<dim::length>> thickness;  // of the thinner member it may be used on
+  MaybeSpan<dim::length> thickness;  // of the thinner member it may be used on
   Maybe<dim::flow> gas_flow;
   Maybe<dim::current> current;
   Maybe<dim::voltage> voltage;
   Maybe<dim::speed> wire_feed, travel_speed;
-  std::optional<Span<dim::speed>> travel_range;
+  MaybeSpan<dim::speed> travel_range;
   Maybe<dim::mass_rate> deposition_rate;  // weld metal laid in an hour of arc time, in place of the wire feed
   Maybe<dim::area> area_per_pass;         // what one pass lays; from wire feed and travel speed when not stated
   Maybe<dim::power> beam_power;

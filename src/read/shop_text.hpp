@@ -66,7 +66,7 @@ struct QualificationText {
   Place place;
   std::optional<Word> process, basis_note;
   std::vector<Word> groups, positions, welds, forms;
-  std::optional<Span<dim::length>> thickness, diameter;  // a single diameter is the smallest one
+  MaybeSpan<dim::length> thickness, diameter;  // a single diameter is the smallest one
   std::optional<WrittenDate> until, last_used;
 };
 struct WelderText {

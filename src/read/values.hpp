@@ -46,7 +46,7 @@ std::optional<std::size_t> choice_at(Reading&, Value, const FieldInfo&);
 std::optional<Amount> amount_of(Reading&, std::string_view text, Place, const FieldInfo&);
 
 template <Dim D>
-std::optional<Written<D>> written_of(Reading& reading, std::string_view text, Place place, const FieldInfo& info) {
+Maybe<D> written_of(Reading& reading, std::string_view text, Place place, const FieldInfo& info) {
   std::optional<Amount> amount = amount_of(reading, text, place, info);
   if (!amount) return std::nullopt;
   return Written<D>{{amount->si}, place, std::move(amount->unit), std::move(amount->currency), info.key};

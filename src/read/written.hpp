@@ -9,6 +9,7 @@
 
 #include "basics/diagnostics.hpp"
 #include "basics/units.hpp"
+#include "read/boxed.hpp"
 #include "text/clock_words.hpp"
 #include "text/unit_words.hpp"
 
@@ -24,7 +25,7 @@ struct Written {
   std::string_view key = {};  // a literal of the tables of fields
 };
 template <Dim D>
-using Maybe = std::optional<Written<D>>;
+using Maybe = Boxed<Written<D>>;
 
 struct Word {
   std::string text;
@@ -70,6 +71,8 @@ struct Span {
   Written<D> low, high;
   bool one_value = false;
 };
+template <Dim D>
+using MaybeSpan = Boxed<Span<D>>;
 
 /// What an entry of the rate book rests on.
 enum class Basis : std::uint8_t { published, common_practice, assumption };

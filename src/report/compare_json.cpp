@@ -2,6 +2,7 @@
 
 #include "compare/verdict.hpp"
 #include "report/compare_text.hpp"
+#include "report/json_document.hpp"
 
 namespace seambook {
 namespace {
@@ -106,7 +107,7 @@ std::string compare_json(const RateBook& book, const Job& job, const Comparison&
       json["scenarios"].push_back(scenario_json(*book.investment, scenario));
   }
   json["verdict"] = verdict(book, comparison);
-  return json.dump(2, ' ', false, CompareJson::error_handler_t::replace);
+  return json_list_item(json.dump(2, ' ', false, CompareJson::error_handler_t::replace));
 }
 
 }  // namespace seambook

@@ -1,138 +1,143 @@
 #include "report/estimate_json.hpp"
 
-#include <cassert>
-#include <cmath>
 #include <map>
-#include <nlohmann/json.hpp>
 
 #include "estimate/element_sums.hpp"
 #include "estimate/gather_labour.hpp"
 #include "quote/piece_totals.hpp"
-#include "report/cells.hpp"
 #include "report/doubt_json.hpp"
 #include "report/heat_facts.hpp"
+#include "report/json_document.hpp"
+#include "report/json_text.hpp"
 #include "report/material_totals.hpp"
 
 namespace seambook {
 namespace {
 
-using Json = nlohmann::ordered_json;
 using KindMoney = std::array<double, cost_kinds>;
-
-/// A figure in units of `unit`. The format knows no infinity; estimates hold none.
-Json in_unit(double si, const Unit& unit) {
-  assert(std::isfinite(si));
-  return si / unit.si;
-}
-/// Counts as whole numbers.
-Json count(double x) {
-  assert(std::isfinite(x));
-  return x == std::floor(x) && std::fabs(x) < 9e15 ? Json(static_cast<std::int64_t>(x)) : Json(x);
-}
 
 double money_of(const KindMoney& cost, CostKind k) { return cost[static_cast<std::size_t>(k)]; }
 
 /// Set-up labour counts as labour, bought cutting as outside work.
-Json cost_json(const KindMoney& cost) {
-  Json json;
-  json["labour"] = money_of(cost, CostKind::labour) + money_of(cost, CostKind::set_up);
-  json["filler"] = money_of(cost, CostKind::filler);
-  json["gas"] = money_of(cost, CostKind::gas);
-  json["power"] = money_of(cost, CostKind::power);
-  json["equipment"] = money_of(cost, CostKind::equipment);
-  json["wear"] = money_of(cost, CostKind::wear);
-  json["base_metal"] = money_of(cost, CostKind::base_metal);
-  json["outside"] = money_of(cost, CostKind::outside) + money_of(cost, CostKind::cutting);
-  json["other"] = money_of(cost, CostKind::free_issue) + money_of(cost, CostKind::other);
-  json["total"] = sum_of_kinds(cost);
-  return json;
-}
-
-KindMoney joint_cost(const Totals& t) {
-  KindMoney cost{};
-  const auto set = [&](CostKind k, Money<> money) { cost[static_cast<std::size_t>(k)] = money.si; };
-  set(CostKind::labour, t.labour);
-  set(CostKind::equipment, t.equipment);
-  set(CostKind::filler, t.filler_cost);
-  set(CostKind::gas, t.gas_cost);
-  set(CostKind::power, t.power);
-  set(CostKind::wear, t.wear);
-  return cost;
+void write_cost(JsonText& json, const KindMoney& cost) {
+  json.object([&] {
+    json.key("labour").number(money_of(cost, CostKind::labour) + money_of(cost, CostKind::set_up));
+    json.key("filler").number(money_of(cost, CostKind::filler));
+    json.key("gas").number(money_of(cost, CostKind::gas));
+    json.key("power").number(money_of(cost, CostKind::power));
+    json.key("equipment").number(money_of(cost, CostKind::equipment));
+    json.key("wear").number(money_of(cost, CostKind::wear));
+    json.key("base_metal").number(money_of(cost, CostKind::base_metal));
+    json.key("outside").number(money_of(cost, CostKind::outside) + money_of(cost, CostKind::cutting));
+    json.key("other").number(money_of(cost, CostKind::free_issue) + money_of(cost, CostKind::other));
+    json.key("total").number(sum_of_kinds(cost));
+  });
 }
 
 /// Times and materials.
-void add_figures(Json& json, const Totals& t, Time<> floor, Time<> waiting) {
-  json["deposit_kg"] = in_unit(t.deposit.si, unit::kg);
-  json["filler_kg"] = in_unit(t.filler.si, unit::kg);
-  json["electrodes"] = count(t.pieces);
-  json["flux_kg"] = in_unit(t.flux.si, unit::kg);
-  json["arc_min"] = in_unit(t.arc.si, unit::min);
-  json["floor_min"] = in_unit(floor.si, unit::min);
-  json["wait_min"] = in_unit(waiting.si, unit::min);
-  json["gas_l"] = in_unit(t.gas.si, unit::l);
-  json["energy_kwh"] = in_unit(t.energy.si, unit::kWh);
+void write_figures(JsonText& json, const Totals& t, Time<> floor, Time<> waiting) {
+  json.key("deposit_kg").number(t.deposit.si / unit::kg.si);
+  json.key("filler_kg").number(t.filler.si / unit::kg.si);
+  json.key("electrodes").count(t.pieces);
+  json.key("flux_kg").number(t.flux.si / unit::kg.si);
+  json.key("arc_min").number(t.arc.si / unit::min.si);
+  json.key("floor_min").number(floor.si / unit::min.si);
+  json.key("wait_min").number(waiting.si / unit::min.si);
+  json.key("gas_l").number(t.gas.si / unit::l.si);
+  json.key("energy_kwh").number(t.energy.si / unit::kWh.si);
 }
 
-void add_lengths(Json& json, const Totals& t) {
-  json["weld_length_m"] = in_unit(t.weld_length.si, unit::m);
-  json["weld_elements"] = count(t.weld_elements);
-  if (t.unwelded.si > 0) json["unwelded_m"] = in_unit(t.unwelded.si, unit::m);
+void write_lengths(JsonText& json, const Totals& t) {
+  json.key("weld_length_m").number(t.weld_length.si / unit::m.si);
+  json.key("weld_elements").count(t.weld_elements);
+  if (t.unwelded.si > 0) json.key("unwelded_m").number(t.unwelded.si / unit::m.si);
+}
+
+void write_minutes(JsonText& json, std::string_view key, Time<> minutes) {
+  if (minutes.si != 0) json.key(key).number(minutes.si / unit::min.si);
 }
 
 /// Minutes by labour element, before access and the personal allowance; those that do not arise are left out.
-Json elements_json(const RateBook& book, const Joint& joint, const RowFigures<double>& row) {
-  Json json = Json::object();
-  each_labour_element(labour_shape(book, joint), row, [&](std::string_view key, Time<> minutes) {
-    if (minutes.si != 0) json[std::string(key)] = in_unit(minutes.si, unit::min);
+void write_elements(JsonText& json, const RateBook& book, const Joint& joint, const RowFigures<double>& row) {
+  json.key("elements_min").object([&] {
+    each_labour_element(labour_shape(book, joint), row,
+                        [&](std::string_view key, Time<> minutes) { write_minutes(json, key, minutes); });
   });
-  return json;
 }
 
 /// A weldment's own, without its joints'.
-Json weldment_elements_json(const WeldmentFigures<double>& own) {
-  Json json = Json::object();
-  const auto add = [&](std::string_view key, Time<> minutes) {
-    if (minutes.si != 0) json[std::string(key)] = in_unit(minutes.si, unit::min);
-  };
-  add("fit_up", own.parts), add("turning", own.turns);
-  for (std::size_t k = 0; k < labour_kinds; ++k) add(element_words[k], own.elements.of[k]);
-  return json;
+void write_elements(JsonText& json, const WeldmentFigures<double>& own) {
+  json.key("elements_min").object([&] {
+    write_minutes(json, "fit_up", own.parts);
+    write_minutes(json, "turning", own.turns);
+    for (std::size_t k = 0; k < labour_kinds; ++k) write_minutes(json, element_words[k], own.elements.of[k]);
+  });
 }
 
-Json joint_json(const RateBook& book, const Job& job, const Estimate& estimate, std::size_t j) {
+void write_fact(JsonText& json, const HeatFact& fact) {
+  json.key(fact.key);
+  if (const auto* flag = std::get_if<bool>(&fact.value)) return json.flag(*flag);
+  if (const auto* number = std::get_if<double>(&fact.value)) return json.number(*number);
+  if (const auto* words = std::get_if<std::string>(&fact.value)) return json.text(*words);
+  json.list([&] {
+    for (const double number : std::get<std::vector<double>>(fact.value)) json.number(number);
+  });
+}
+
+void write_heat(JsonText& json, const std::vector<HeatFact>& facts) {
+  if (facts.empty()) return;
+  json.key("heat").object([&] {
+    for (const HeatFact& fact : facts) write_fact(json, fact);
+  });
+}
+
+void write_joint(JsonText& json, const RateBook& book, const Job& job, const Estimate& estimate, std::size_t j) {
   const Joint& joint = job.joints[j];
   const Totals totals = joint_totals(estimate.joints[j]);
-  Json json;
-  json["id"] = job.weldments[joint.weldment].name + "/" + joint.id;
-  add_lengths(json, totals);
-  json["section_mm2"] = in_unit(estimate.joints[j].joint.section.si, unit::mm2);
-  json["passes"] = count(totals.passes);
-  json["procedures"] = Json::array();
-  for (const PassGroup& group : joint.passes) json["procedures"].push_back(book.procedures[group.procedure].name);
-  json["roles"] = Json::array();
-  for (const PassGroup& group : joint.passes) json["roles"].push_back(role_word(group.role));
-  add_figures(json, totals, totals.floor, totals.waiting);
-  json["elements_min"] = elements_json(book, joint, estimate.joints[j]);
-  for (const HeatFact& fact : heat_facts(book, joint, estimate.joints[j]))
-    std::visit([&](const auto& value) { json["heat"][fact.key] = value; }, fact.value);
-  json["cost"] = cost_json(joint_cost(totals));
-  return json;
+  json.key("id").text(job.weldments[joint.weldment].name + "/" + joint.id);
+  write_lengths(json, totals);
+  json.key("section_mm2").number(estimate.joints[j].joint.section.si / unit::mm2.si);
+  json.key("passes").count(totals.passes);
+  json.key("procedures").list([&] {
+    for (const PassGroup& group : joint.passes) json.text(book.procedures[group.procedure].name);
+  });
+  json.key("roles").list([&] {
+    for (const PassGroup& group : joint.passes) json.text(role_word(group.role));
+  });
+  write_figures(json, totals, totals.floor, totals.waiting);
+  write_elements(json, book, joint, estimate.joints[j]);
+  write_heat(json, heat_facts(book, joint, estimate.joints[j]));
+  json.key("cost");
+  write_cost(json, welding_kinds(totals));
 }
 
-Json weldment_json(const Job& job, const Estimate& estimate, std::size_t w) {
+void write_weldment(JsonText& json, const Job& job, const Estimate& estimate, std::size_t w) {
   const PieceTotals totals = weldment_totals(job, estimate, w);
-  Json json;
-  json["name"] = job.weldments[w].name;
-  json["count"] = count(job.weldments[w].count.si.value);
-  add_lengths(json, totals.welding);
-  json["passes"] = count(totals.welding.passes);
-  add_figures(json, totals.welding, totals.floor, totals.waiting);
-  json["elements_min"] = weldment_elements_json(estimate.weldments[w]);
-  json["cost"] = cost_json(totals.cost);
-  return json;
+  json.key("name").text(job.weldments[w].name);
+  json.key("count").count(job.weldments[w].count.si.value);
+  write_lengths(json, totals.welding);
+  json.key("passes").count(totals.welding.passes);
+  write_figures(json, totals.welding, totals.floor, totals.waiting);
+  write_elements(json, estimate.weldments[w]);
+  json.key("cost");
+  write_cost(json, totals.cost);
 }
 
-Json arc_by_process(const RateBook& book, const Job& job, const Estimate& estimate) {
+/// Amounts by names that an author may have chosen.
+void write_by_name(JsonText& json, std::string_view key, const std::map<std::string, double>& amounts) {
+  json.key(key).object([&] {
+    for (const auto& [name, amount] : amounts) json.named(name).number(amount);
+  });
+}
+
+template <Dim D>
+std::map<std::string, double> in_unit(const std::map<std::string, Quantity<D>>& amounts, const Unit& unit) {
+  std::map<std::string, double> out;
+  for (const auto& [name, amount] : amounts) out[name] = amount.si / unit.si;
+  return out;
+}
+
+std::map<std::string, double> arc_by_process(const RateBook& book, const Job& job, const Estimate& estimate) {
   std::map<std::string, double> minutes;
   for (std::size_t j = 0; j < job.joints.size(); ++j) {
     for (std::size_t g = 0; g < job.joints[j].passes.size(); ++g) {
@@ -140,135 +145,128 @@ Json arc_by_process(const RateBook& book, const Job& job, const Estimate& estima
       minutes[book.processes[procedure.process].number] += estimate.joints[j].passes[g].arc.si / unit::min.si;
     }
   }
-  Json json = Json::object();
-  for (const auto& [number, min] : minutes) json[number] = min;
-  return json;
+  return minutes;
 }
 
-template <Dim D>
-Json by_name(const std::map<std::string, Quantity<D>>& amounts, const Unit& unit) {
-  Json json = Json::object();
-  for (const auto& [name, amount] : amounts) json[name] = in_unit(amount.si, unit);
-  return json;
+void write_materials(JsonText& json, const MaterialTotals& totals) {
+  json.key("materials").object([&] {
+    write_by_name(json, "fillers_kg", in_unit(totals.fillers, unit::kg));
+    write_by_name(json, "fluxes_kg", in_unit(totals.fluxes, unit::kg));
+    write_by_name(json, "gases_l", in_unit(totals.gases, unit::l));
+    write_by_name(json, "purge_gases_l", in_unit(totals.purge_gases, unit::l));
+  });
 }
 
-Json materials_json(const RateBook& book, const Job& job, const Estimate& estimate) {
-  const MaterialTotals totals = material_totals(book, job, estimate);
-  Json json;
-  json["fillers_kg"] = by_name(totals.fillers, unit::kg);
-  json["fluxes_kg"] = by_name(totals.fluxes, unit::kg);
-  json["gases_l"] = by_name(totals.gases, unit::l);
-  json["purge_gases_l"] = by_name(totals.purge_gases, unit::l);
-  return json;
-}
-
-Json totals_json(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote) {
+void write_totals(JsonText& json, const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote) {
   const PieceTotals totals = piece_totals(job, estimate, quote);
-  Json json;
-  add_lengths(json, totals.welding);
-  json["passes"] = count(totals.welding.passes);
-  add_figures(json, totals.welding, totals.floor, totals.waiting);
-  json["arc_min_by_process"] = arc_by_process(book, job, estimate);
-  json["materials"] = materials_json(book, job, estimate);
-  json["setup_min"] = in_unit(quote.setup_time.si, unit::min);
-  json["cost"] = cost_json(totals.cost);
-  json["cost_lot"] = cost_json(plain_money(quote.inputs.lot));
-  json["cost_once"] = cost_json(plain_money(quote.inputs.once));
-  return json;
+  write_lengths(json, totals.welding);
+  json.key("passes").count(totals.welding.passes);
+  write_figures(json, totals.welding, totals.floor, totals.waiting);
+  write_by_name(json, "arc_min_by_process", arc_by_process(book, job, estimate));
+  write_materials(json, material_totals(book, job, estimate));
+  json.key("setup_min").number(quote.setup_time.si / unit::min.si);
+  json.key("cost");
+  write_cost(json, totals.cost);
+  json.key("cost_lot");
+  write_cost(json, plain_money(quote.inputs.lot));
+  json.key("cost_once");
+  write_cost(json, plain_money(quote.inputs.once));
 }
 
 /// Without a rate of tax nothing is said of it.
-Json price_json(const QuotePrice& price, bool taxed) {
+void write_price(JsonText& json, const QuotePrice& price, bool taxed) {
   const PriceFigures<double>& figures = price.figures;
-  Json json;
-  json["quantity"] = price.quantity;
-  json["unit_cost"] = figures.unit_cost.si;
-  json["unit_price"] = figures.unit_price.si;
-  json["pieces"] = figures.pieces.si;
-  json["one_offs"] = figures.one_offs.si;
-  json["expedite"] = figures.expedite.si;
-  json["freight"] = figures.freight.si;
-  json["supplement"] = figures.supplement.si;
-  json["list_rounding"] = figures.list_rounding.si;
-  json["total"] = figures.total.si;
+  json.key("quantity").whole(price.quantity);
+  json.key("unit_cost").number(figures.unit_cost.si);
+  json.key("unit_price").number(figures.unit_price.si);
+  json.key("pieces").number(figures.pieces.si);
+  json.key("one_offs").number(figures.one_offs.si);
+  json.key("expedite").number(figures.expedite.si);
+  json.key("freight").number(figures.freight.si);
+  json.key("supplement").number(figures.supplement.si);
+  json.key("list_rounding").number(figures.list_rounding.si);
+  json.key("total").number(figures.total.si);
   if (taxed) {
-    json["tax"] = figures.tax.si;
-    json["total_with_tax"] = figures.total_with_tax.si;
+    json.key("tax").number(figures.tax.si);
+    json.key("total_with_tax").number(figures.total_with_tax.si);
   }
-  json["cost"] = figures.cost.si;
-  json["left"] = figures.left.si;
-  return json;
+  json.key("cost").number(figures.cost.si);
+  json.key("left").number(figures.left.si);
+}
+
+void write_prices(JsonText& json, const std::vector<QuotePrice>& prices, bool taxed) {
+  json.key("price").list([&] {
+    for (const QuotePrice& price : prices) json.object([&] { write_price(json, price, taxed); });
+  });
 }
 
 /// An option: what it adds to the job's price, or takes off it, for each quantity.
-Json option_json(const Job& job, const JobOption& option, const Quote& quote) {
-  Json json;
-  json["name"] = option.name;
-  if (!option.text.empty()) json["text"] = option.text;
-  json["weldments"] = Json::array();
-  for (const Weldment& weldment : option.part.weldments) json["weldments"].push_back(weldment.name);
-  json["leaves_out"] = Json::array();
-  for (const std::size_t w : option.leaves_out) json["leaves_out"].push_back(job.weldments[w].name);
-  json["price"] = Json::array();
-  for (const QuotePrice& price : quote.prices) json["price"].push_back(price_json(price, false));
-  return json;
+void write_option(JsonText& json, const Job& job, const JobOption& option, const Quote& quote) {
+  json.key("name").text(option.name);
+  if (!option.text.empty()) json.key("text").text(option.text);
+  json.key("weldments").list([&] {
+    for (const Weldment& weldment : option.part.weldments) json.text(weldment.name);
+  });
+  json.key("leaves_out").list([&] {
+    for (const std::size_t w : option.leaves_out) json.text(job.weldments[w].name);
+  });
+  write_prices(json, quote.prices, false);
 }
 
-Json heading_json(const Job& job, const ReportedJob& reported) {
-  Json json;
-  json["job"] = job.name;
-  json["file"] = reported.file;
-  json["rates"] = reported.rates;
-  json["rates_hash"] = reported.rates_hash;
-  json["input_hash"] = reported.input_hash;
-  return json;
+void write_heading(JsonText& json, const Job& job, const ReportedJob& reported) {
+  json.key("job").text(job.name);
+  json.key("file").text(reported.file);
+  json.key("rates").text(reported.rates);
+  json.key("rates_hash").text(reported.rates_hash);
+  json.key("input_hash").text(reported.input_hash);
 }
 
-std::string text_of(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace); }
-
-/// The joints in place of their empty list, each made text by itself, so that no tree of them all is held.
-/// What stands before the list are strings, in which quotation marks are escaped.
-std::string with_joints(std::string text, const RateBook& book, const Job& job, const Estimate& estimate) {
-  if (job.joints.empty()) return text;
-  std::string joints = "\"joints\": [";
-  for (std::size_t j = 0; j < job.joints.size(); ++j) {
-    joints += j == 0 ? "\n    " : ",\n    ";
-    for (const char c : text_of(joint_json(book, job, estimate, j))) {
-      joints += c;
-      if (c == '\n') joints += "    ";
-    }
-  }
-  joints += "\n  ]";
-  constexpr std::string_view empty = "\"joints\": []";
-  return text.replace(text.find(empty), empty.size(), joints);
+void write_lists(JsonText& json, const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote) {
+  json.key("joints").list([&] {
+    for (std::size_t j = 0; j < job.joints.size(); ++j)
+      json.object([&] { write_joint(json, book, job, estimate, j); });
+  });
+  json.key("weldments").list([&] {
+    for (std::size_t w = 0; w < job.weldments.size(); ++w)
+      json.object([&] { write_weldment(json, job, estimate, w); });
+  });
+  json.key("totals").object([&] { write_totals(json, book, job, estimate, quote); });
+  write_prices(json, quote.prices, quote.inputs.order.taxed);
+  json.key("options").list([&] {
+    for (std::size_t i = 0; i < job.options.size(); ++i)
+      json.object([&] { write_option(json, job, job.options[i], quote.options[i].quote); });
+  });
 }
 
 }  // namespace
 
-std::string job_json(const Job& job, const ReportedJob& reported) { return text_of(heading_json(job, reported)); }
+std::string job_json(const Job& job, const ReportedJob& reported) {
+  std::string out;
+  JsonText json(out, json_item_columns);
+  json.object([&] { write_heading(json, job, reported); });
+  return out;
+}
 
 std::string estimate_json(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
                           const ReportedJob& reported, const Changes* changes) {
-  Json json = heading_json(job, reported);
-  if (!reported.workbook.empty()) json["workbook"] = reported.workbook;
-  json["date"] = iso(quote.date);
-  json["currency"] = book.currency;
-  json["joints"] = Json::array();  // filled in as text
-  json["weldments"] = Json::array();
-  for (std::size_t w = 0; w < job.weldments.size(); ++w) json["weldments"].push_back(weldment_json(job, estimate, w));
-  json["totals"] = totals_json(book, job, estimate, quote);
-  json["price"] = Json::array();
-  for (const QuotePrice& price : quote.prices) json["price"].push_back(price_json(price, quote.inputs.order.taxed));
-  json["options"] = Json::array();
-  for (std::size_t i = 0; i < job.options.size(); ++i)
-    json["options"].push_back(option_json(job, job.options[i], quote.options[i].quote));
-  if (quote.doubt) {
-    json["doubt"] = Json::parse(doubt_json(*quote.doubt));
-    json["drivers"] = Json::parse(drivers_json(book, *quote.doubt));
-  }
-  if (changes != nullptr) json["changes"] = Json::parse(changes_json(*changes));
-  if (reported.inputs) json["inputs"] = Json::parse(inputs_json(*reported.inputs));
-  return with_joints(text_of(json), book, job, estimate);
+  constexpr std::size_t bytes_a_joint = 1500;  // about: growing would copy the text
+  std::string out;
+  out.reserve(job.joints.size() * bytes_a_joint);
+  JsonText json(out, json_item_columns);
+  json.object([&] {
+    write_heading(json, job, reported);
+    if (!reported.workbook.empty()) json.key("workbook").text(reported.workbook);
+    json.key("date").text(iso(quote.date));
+    json.key("currency").text(book.currency);
+    write_lists(json, book, job, estimate, quote);
+    if (quote.doubt) {
+      json.key("doubt").ready(doubt_json(*quote.doubt));
+      json.key("drivers").ready(drivers_json(book, *quote.doubt));
+    }
+    if (changes != nullptr) json.key("changes").ready(changes_json(*changes));
+    if (reported.inputs) json.key("inputs").ready(inputs_json(*reported.inputs));
+  });
+  return out;
 }
 
 }  // namespace seambook

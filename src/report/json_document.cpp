@@ -2,6 +2,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "report/json_text.hpp"
+
 namespace seambook {
 namespace {
 
@@ -9,16 +11,10 @@ using Json = nlohmann::ordered_json;
 
 std::string json_text(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace); }
 
-/// `text` further in by so many columns. JSON strings hold no bare line breaks, so every line is one of the layout.
 std::string indented(const std::string& text, std::size_t columns = 2) {
-  const std::string line_break = "\n" + std::string(columns, ' ');
   std::string out;
-  std::size_t begin = 0;
-  for (std::size_t end = 0; (end = text.find('\n', begin)) != std::string::npos; begin = end + 1) {
-    out.append(text, begin, end - begin);
-    out += line_break;
-  }
-  return out.append(text, begin);
+  append_indented(out, text, columns);
+  return out;
 }
 
 Json diagnostic_json(const Diagnostics& places, const Diagnostic& d) {
@@ -77,9 +73,9 @@ std::string json_document(const std::vector<JsonMember>& members, const Diagnost
 
 std::string json_list_begin(const std::string& key) { return opening() + ",\n  " + json_string(key) + ": ["; }
 
-std::string json_list_item(const std::string& value, bool first) {
-  return (first ? "\n    " : ",\n    ") + indented(value, 4);
-}
+std::string json_list_item(const std::string& value) { return indented(value, json_item_columns); }
+
+std::string json_list_next(bool first) { return (first ? "\n" : ",\n") + std::string(json_item_columns, ' '); }
 
 std::string json_list_end(bool empty, const std::vector<JsonMember>& members) {
   return (empty ? "]" : "\n  ]") + members_text(members) + "\n}\n";

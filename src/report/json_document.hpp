@@ -18,10 +18,13 @@ struct JsonMember {
 /// a line break.
 std::string json_document(const std::vector<JsonMember>& members, const Diagnostics& places,
                           std::span<const Diagnostic> list);
-/// The same document printed bit by bit, its first own member a list that may be long: begin, items, end with the
-/// members that follow, `diagnostics` the last of them.
+/// The same document printed bit by bit, its first own member a list that may be long: begin, each item after what leads
+/// to it, end with the members that follow, `diagnostics` the last of them.
 std::string json_list_begin(const std::string& key);
-std::string json_list_item(const std::string& value, bool first);
+std::string json_list_next(bool first);
+/// JSON text as an item of that list: its further lines are `json_item_columns` in.
+inline constexpr std::size_t json_item_columns = 4;
+std::string json_list_item(const std::string& value);
 std::string json_list_end(bool empty, const std::vector<JsonMember>& members);
 /// The items of `diagnostics`, each as JSON text.
 std::vector<std::string> json_diagnostics(const Diagnostics& places, std::span<const Diagnostic> list);

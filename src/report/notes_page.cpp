@@ -23,9 +23,9 @@ std::vector<std::string> choices(const Job& job) {
 }
 
 /// What looks implausible, with why.
-std::vector<std::string> findings_in_words(const Quote& quote) {
+std::vector<std::string> findings_in_words(const QuoteNotes& notes) {
   std::vector<std::string> lines;
-  for (const Diagnostic& d : quote.findings) {
+  for (const Diagnostic& d : notes.findings) {
     const std::string hint = d.hint.empty() ? "" : "; " + d.hint;
     lines.push_back(fmt::format("{}: {}{}", level_word(d.level), d.message, hint));
   }
@@ -34,16 +34,16 @@ std::vector<std::string> findings_in_words(const Quote& quote) {
 
 }  // namespace
 
-Sheet notes_page(const Job& job, const Quote& quote) {
+Sheet notes_page(const Job& job, const QuoteNotes& notes) {
   Sheet sheet;
   sheet.name = "Notes";
   put(sheet, 0, 0, "Cautions, assumptions, choices", Look::title);
   put(sheet, 1, 0, "What this quote takes for granted; read before it goes out.", Look::note);
   std::uint32_t row = 3;
-  put_section(sheet, row, "Cautions", quote.cautions, Look::wrapped);
-  put_section(sheet, row, "What to look at again", findings_in_words(quote), Look::wrapped);
+  put_section(sheet, row, "Cautions", notes.cautions, Look::wrapped);
+  put_section(sheet, row, "What to look at again", findings_in_words(notes), Look::wrapped);
   put_section(sheet, row, "Procedures chosen by the program", choices(job), Look::wrapped);
-  put_section(sheet, row, "Assumptions and what they rest on", quote.assumptions, Look::wrapped);
+  put_section(sheet, row, "Assumptions and what they rest on", notes.assumptions, Look::wrapped);
   sheet.column_widths = {100};
   return sheet;
 }

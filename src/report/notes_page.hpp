@@ -1,11 +1,12 @@
 // Assumptions with what they rest on, how procedures were chosen, and the cautions for the processes used.
 #pragma once
 
+#include "quote/notes.hpp"
 #include "report/cells.hpp"
 
 namespace seambook {
 
-Sheet notes_page(const Job&, const Quote&);
+Sheet notes_page(const Job&, const QuoteNotes&);
 
 /// Sections of lines under their headings; empty ones are left out.
 struct NoteSection {

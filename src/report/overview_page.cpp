@@ -142,10 +142,10 @@ std::uint32_t put_doubt(Sheet& sheet, std::uint32_t row, const RateBook& book, c
   return row + 2;
 }
 
-void put_findings(Sheet& sheet, std::uint32_t row, const Quote& quote) {
+void put_findings(Sheet& sheet, std::uint32_t row, const std::vector<Diagnostic>& findings) {
   put(sheet, row, 0, "Look again", Look::heading);
-  if (quote.findings.empty()) put(sheet, row + 1, 0, "nothing was found", Look::note);
-  for (const Diagnostic& d : quote.findings) {
+  if (findings.empty()) put(sheet, row + 1, 0, "nothing was found", Look::note);
+  for (const Diagnostic& d : findings) {
     ++row;
     sheet.merges.push_back({row, 0, OverviewAt::columns - 1});
     put(sheet, row, 0, d.message + (d.hint.empty() ? "" : "; " + d.hint), Look::warning);
@@ -170,7 +170,7 @@ void put_chart(Sheet& sheet, std::uint32_t row) {
 }  // namespace
 
 Sheet overview_page(const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote,
-                    const CostPage& cost, const ShopPages& pages) {
+                    const std::vector<Diagnostic>& findings, const CostPage& cost, const ShopPages& pages) {
   const HourRows rows = hour_rows(quote.prices.size());
   const Hours hours = hours_of(job, estimate, quote);
   Sheet sheet;
@@ -183,7 +183,7 @@ Sheet overview_page(const RateBook& book, const Job& job, const Estimate& estima
   put_hours(sheet, rows, hours, pages);
   std::uint32_t row = put_reality(sheet, book, estimate, quote, rows, hours, pages);
   if (quote.doubt) row = put_doubt(sheet, row, book, *quote.doubt);
-  put_findings(sheet, row, quote);
+  put_findings(sheet, row, findings);
   put_chart(sheet, rows.heading);
   sheet.column_widths = {42, 15, 15, 15, 15, 12, 14, 12};
   sheet.frozen_rows = 3;

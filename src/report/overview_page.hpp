@@ -8,6 +8,8 @@ namespace seambook {
 
 inline constexpr const char* overview_sheet = "Overview";
 
-Sheet overview_page(const RateBook&, const Job&, const Estimate&, const Quote&, const CostPage&, const ShopPages&);
+/// `findings` of the quote's notes.
+Sheet overview_page(const RateBook&, const Job&, const Estimate&, const Quote&, const std::vector<Diagnostic>& findings,
+                    const CostPage&, const ShopPages&);
 
 }  // namespace seambook

@@ -47,6 +47,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   JobWorkPage work_page = job_work_page(book, job, shared);
   const ShopPages pages{joints, weldments, sequence, work_page};
   CostPage cost = cost_page(book, job, quote, pages, shared);
+  const QuoteNotes notes = quote_notes(book, job, estimate, quote);
   Workbook workbook;
   workbook.title = fmt::format("Quote {}", job.name);
   workbook.author = book.shop;
@@ -59,7 +60,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
   std::vector<const CostPage*> costs = {&cost};
   for (const OptionPages& option : options) costs.push_back(&option.cost);
   workbook.sheets.push_back(customer_page(book, job, quote, costs));
-  workbook.sheets.push_back(overview_page(book, job, estimate, quote, cost, pages));
+  workbook.sheets.push_back(overview_page(book, job, estimate, quote, notes.findings, cost, pages));
   workbook.sheets.push_back(std::move(cost.sheet));
   workbook.sheets.push_back(breakdown_page(book, job, estimate, quote, pages, cost));
   if (changes != nullptr) workbook.sheets.push_back(changes_page(book, *changes));
@@ -73,7 +74,7 @@ Workbook quote_workbook(const RateBook& book, const Job& job, const Estimate& es
     for (Sheet& sheet : option.sheets) workbook.sheets.push_back(std::move(sheet));
   workbook.sheets.push_back(rates_page(book, used));
   workbook.sheets.push_back(edits_page(book, job, workbook.sheets, places));
-  workbook.sheets.push_back(notes_page(job, quote));
+  workbook.sheets.push_back(notes_page(job, notes));
   for (Sheet& sheet : workbook.sheets) {
     if (sheet.header.empty()) sheet.header = fmt::format("{} {}", workbook.title, iso(quote.date));
     if (sheet.footer.empty()) sheet.footer = sheet.name;

@@ -55,6 +55,9 @@ Word weldment_name(const Job& part, const PartText& text, std::size_t position) 
 void take_contents(JobDraft& draft, const PartText& text, NamesSeen& seen) {
   take_range(draft, {&text.job.defaults, &text.job.defaults, &text.job.defaults});
   draft.job.bought = resolve_bought(draft, text.bought);
+  std::size_t joints = 0;
+  for (const WeldmentText* weldment : text.weldments) joints += weldment->joints.size();
+  draft.job.joints.reserve(joints);
   for (std::size_t i = 0; i < text.weldments.size(); ++i) {
     const Word name = weldment_name(draft.job, text, i);
     first_of_its_name(draft.diagnostics, seen, name, "weldment");

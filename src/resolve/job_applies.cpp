@@ -7,12 +7,12 @@ namespace seambook {
 namespace {
 
 template <class Written>
-Place place_if_written(const std::optional<Written>& written) {
-  return written ? written->place : Place{};
+Place place_of(const Written& written) {
+  return written.place;
 }
 template <Dim D>
-Place place_if_written(const std::optional<Span<D>>& written) {
-  return written ? written->low.place : Place{};
+Place place_of(const Span<D>& written) {
+  return written.low.place;
 }
 
 struct KeyOfWelds {
@@ -22,10 +22,9 @@ struct KeyOfWelds {
   std::string_view hint = {};
 };
 
-template <class Written>
-KeyOfWelds key_of(std::string_view key, const std::optional<Written>& written, bool applies,
-                  std::string_view hint = {}) {
-  return {key, written ? std::optional<Place>(place_if_written(written)) : std::nullopt, applies, hint};
+template <class Optional>
+KeyOfWelds key_of(std::string_view key, const Optional& written, bool applies, std::string_view hint = {}) {
+  return {key, written ? std::optional<Place>(place_of(*written)) : std::nullopt, applies, hint};
 }
 
 std::vector<KeyOfWelds> size_keys(const JointText& text, WeldKind weld) {

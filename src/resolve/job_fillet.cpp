@@ -12,7 +12,7 @@ namespace seambook {
 namespace {
 
 void take_fillet_size(JobDraft& draft, const JointText& text, Joint& joint) {
-  const std::optional<Span<dim::length>>& legs = text.sizes.legs;
+  const MaybeSpan<dim::length>& legs = text.sizes.legs;
   if (text.leg && text.throat) draft.diagnostics.error(text.throat->place, "leg and throat are both given: choose one");
   if (text.leg && legs) draft.diagnostics.error(legs->low.place, "leg and legs are both given: choose one");
   if (!text.leg && !text.throat && !legs)

@@ -9,8 +9,9 @@ namespace {
 
 constexpr Temperature<> hottest{600};  // above it steel tempers: a slip of the scale
 
-template <class Written>
-const Written* nearest_stated(const DefaultLevels& levels, std::optional<Written> HeatDefaults::*member) {
+template <class Optional>
+auto nearest_stated(const DefaultLevels& levels, Optional HeatDefaults::*member)
+    -> decltype(&*std::declval<const Optional&>()) {
   for (const JointDefaults* level : levels)
     if (const auto& written = level->heat.*member) return &*written;
   return nullptr;

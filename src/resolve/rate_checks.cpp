@@ -22,7 +22,7 @@ std::optional<Quantity<D>> threshold(RateEntry& entry, const Maybe<D>& written) 
 }
 
 template <Dim D>
-Usual<D> usual(RateEntry& entry, const std::optional<Span<D>>& written) {
+Usual<D> usual(RateEntry& entry, const MaybeSpan<D>& written) {
   if (!written) return std::nullopt;
   if constexpr (D.money != 0) check_currency(entry, written->low.currency, written->low.place);
   return Between<D>{written->low.value, written->high.value};

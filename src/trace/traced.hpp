@@ -102,6 +102,7 @@ Quantity<D, Traced> name(Quantity<D, Traced> x, const Figure& figure, std::uint3
 struct Sourced {
   double value = 0;
   SourceId source = no_source;
+  friend bool operator==(const Sourced&, const Sourced&) = default;
 };
 
 /// By how much numbers are multiplied wherever they stand: rows are SourceIds of the rate book and of the job. Those

@@ -138,7 +138,8 @@ TEST_CASE("the sum of lines in doubt has the mean and variance of their triangle
   const Quoted q = quoted(job_with(three_lines, "40 %"), rates_with(""));
   const std::vector<Doubtful> inputs = doubtful_inputs(q.book(), q.job(), q.quote);
   REQUIRE(inputs.size() == 3);
-  const OrderInputs order{q.book(), q.job(), q.quote, gather(q.book(), q.job())};
+  const OrderInputs order =
+      order_inputs(q.book(), q.job(), q.quote, {inputs[0].source, inputs[1].source, inputs[2].source});
   DrawEngine engine(7);
   constexpr int count = 4000;
   double sum = 0, squares = 0;
