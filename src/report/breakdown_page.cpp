@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <functional>
+#include <memory>
+
 #include "quote/piece_totals.hpp"
 #include "report/element_minutes.hpp"
 #include "report/price_split.hpp"
@@ -28,14 +31,14 @@ struct BreakdownAt {
 };
 
 /// Rows of the joint pages that one line adds up; last < first when it has none.
-struct JointRows {
+struct JointSpan {
   std::uint32_t first = 1, last = 0;
 };
 struct Line {
   std::string words;
-  JointRows joints;
+  JointSpan joints;
   std::optional<std::size_t> weldment;  // its own labour and metal count too
-  JointRows bought;                     // rows of the weldments page
+  JointSpan bought;                     // rows of the weldments page
   PieceTotals totals;
 };
 
@@ -53,7 +56,7 @@ std::vector<Line> weldment_lines(const Job& job, const Estimate& estimate, const
   for (std::size_t w = 0; w < job.weldments.size(); ++w) {
     const Weldment& weldment = job.weldments[w];
     const auto lines_bought = static_cast<std::uint32_t>(weldment.bought.size());
-    JointRows joints;
+    JointSpan joints;
     if (weldment.joint_count > 0)
       joints = {rows[weldment.first_joint], rows[weldment.first_joint + weldment.joint_count] - 1};
     lines.push_back({weldment.name, joints, w, {bought, bought + lines_bought - 1}, weldment_totals(job, estimate, w)});
@@ -68,38 +71,39 @@ std::vector<Line> weldment_lines(const Job& job, const Estimate& estimate, const
   return lines;
 }
 
-std::vector<Line> joint_lines(const Job& job, const Estimate& estimate, const ShopPages& pages) {
-  const std::vector<std::uint32_t> rows = first_rows(job, pages.joints);
-  std::vector<Line> lines;
-  for (std::size_t j = 0; j < job.joints.size(); ++j) {
-    const Joint& joint = job.joints[j];
-    Line line{joint.id + " " + (joint.mark.empty() ? weld_in_words(joint) : joint.mark),
-              {rows[j], rows[j + 1] - 1},
-              {},
-              {},
-              {}};
-    PieceTotals& t = line.totals;
-    t.welding = joint_totals(estimate.joints[j]);
-    t.floor = t.welding.floor;
-    t.cost = welding_kinds(t.welding);
-    lines.push_back(std::move(line));
-  }
-  return lines;
+/// `rows` as of first_rows.
+Line joint_line(const Job& job, const Estimate& estimate, const std::vector<std::uint32_t>& rows, std::size_t j) {
+  const Joint& joint = job.joints[j];
+  Line line{joint.id + " " + (joint.mark.empty() ? weld_in_words(joint) : joint.mark),
+            {rows[j], rows[j + 1] - 1},
+            {},
+            {},
+            {}};
+  PieceTotals& t = line.totals;
+  t.welding = joint_totals(estimate.joints[j]);
+  t.floor = t.welding.floor;
+  t.cost = welding_kinds(t.welding);
+  return line;
 }
 
-std::string joint_part(const ShopPages& pages, const Figure& figure, const JointRows& rows) {
-  const auto at = pages.joints.table.columns.find(&figure);
-  if (at == pages.joints.table.columns.end() || rows.last < rows.first) return {};
+/// Where the figures of joints and weldments stand.
+struct Tables {
+  Table joints, weldments;
+};
+
+std::string joint_part(const Tables& tables, const Figure& figure, const JointSpan& rows) {
+  const auto at = tables.joints.columns.find(&figure);
+  if (at == tables.joints.columns.end() || rows.last < rows.first) return {};
   return sum_of(at->second.sheet, at->second.column, rows.first, rows.last);
 }
 
-std::string weldment_part(const ShopPages& pages, const Figure& figure, const std::optional<std::size_t>& weldment) {
-  const auto at = pages.weldments.table.columns.find(&figure);
-  if (!weldment || at == pages.weldments.table.columns.end()) return {};
+std::string weldment_part(const Tables& tables, const Figure& figure, const std::optional<std::size_t>& weldment) {
+  const auto at = tables.weldments.columns.find(&figure);
+  if (!weldment || at == tables.weldments.columns.end()) return {};
   return fmt::format("{}!{}", weldments_sheet, cell_name(weldment_row(*weldment), at->second.column));
 }
 
-std::string bought_part(const JointRows& rows) {
+std::string bought_part(const JointSpan& rows) {
   if (rows.last < rows.first) return {};
   return sum_of(weldments_sheet, bought_column::each, rows.first, rows.last);
 }
@@ -142,13 +146,13 @@ double bought_of(const PieceTotals& totals) {
 }
 
 /// One line's costs; the share is of the total that stands in `total_row`.
-void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages& pages, std::uint32_t total_row,
+void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const Tables& tables, std::uint32_t total_row,
               double all) {
   const auto both = [&](const Figure& of_joints, const Figure& of_weldment) {
-    return together({joint_part(pages, of_joints, line.joints), weldment_part(pages, of_weldment, line.weldment)});
+    return together({joint_part(tables, of_joints, line.joints), weldment_part(tables, of_weldment, line.weldment)});
   };
   const auto of = [&](CostKind kind) { return line.totals.cost[static_cast<std::size_t>(kind)]; };
-  const auto joints = [&](const Figure& figure) { return together({joint_part(pages, figure, line.joints)}); };
+  const auto joints = [&](const Figure& figure) { return together({joint_part(tables, figure, line.joints)}); };
   put(sheet, row, BreakdownAt::words, line.words);
   put_formula(sheet, row, BreakdownAt::floor,
               {fmt::format("({})/60", both(fig::floor, fig::weldment_floor)), line.totals.floor.si / unit::h.si}, 2);
@@ -157,7 +161,7 @@ void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages
               {both(fig::equipment_cost, fig::weldment_equipment), of(CostKind::equipment)}, 2);
   put_formula(
       sheet, row, BreakdownAt::filler,
-      {together({joint_part(pages, fig::filler_cost, line.joints), joint_part(pages, fig::flux_cost, line.joints)}),
+      {together({joint_part(tables, fig::filler_cost, line.joints), joint_part(tables, fig::flux_cost, line.joints)}),
        of(CostKind::filler)},
       2);
   put_formula(sheet, row, BreakdownAt::gas, {joints(fig::gas_cost), of(CostKind::gas)}, 2);
@@ -165,8 +169,8 @@ void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages
   put_formula(sheet, row, BreakdownAt::wear, {joints(fig::wear_cost), of(CostKind::wear)}, 2);
   if (line.weldment || line.bought.last >= line.bought.first)
     put_formula(sheet, row, BreakdownAt::bought,
-                {together({weldment_part(pages, fig::metal_cost, line.weldment),
-                           weldment_part(pages, fig::free_issue_cost, line.weldment), bought_part(line.bought)}),
+                {together({weldment_part(tables, fig::metal_cost, line.weldment),
+                           weldment_part(tables, fig::free_issue_cost, line.weldment), bought_part(line.bought)}),
                  bought_of(line.totals)},
                 2);
   const double cost = sum_of_kinds(line.totals.cost);
@@ -180,8 +184,8 @@ void put_line(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages
 }
 
 /// Each joint's cost by the length of its welds.
-void put_per_length(Sheet& sheet, std::uint32_t row, const Line& line, const ShopPages& pages, Terms terms) {
-  const std::string length = joint_part(pages, fig::weld_length, line.joints);
+void put_per_length(Sheet& sheet, std::uint32_t row, const Line& line, const Tables& tables, Terms terms) {
+  const std::string length = joint_part(tables, fig::weld_length, line.joints);
   const double shown = line.totals.welding.weld_length.si / shown_in(terms, fig::weld_length).unit.si;
   put_formula(sheet, row, BreakdownAt::per_length,
               {fmt::format("IF({0}>0,{1}/{0},0)", length, cell_name(row, BreakdownAt::cost)),
@@ -189,27 +193,56 @@ void put_per_length(Sheet& sheet, std::uint32_t row, const Line& line, const Sho
               2);
 }
 
-/// The lines and their total; gives the next free row.
-std::uint32_t put_lines(Sheet& sheet, std::uint32_t row, const char* title, const std::vector<Line>& lines,
-                        const RateBook& book, const ShopPages& pages, bool by_joint) {
-  put_headings(sheet, row, title, book, by_joint);
-  const std::uint32_t first = row + 1, total = first + static_cast<std::uint32_t>(lines.size());
-  std::array<double, BreakdownAt::columns> sums{};
+/// A list of lines that are made when they are needed, and its total.
+struct LineList {
+  const char* title = "";
+  std::size_t count = 0;
+  std::function<Line(std::size_t)> line;
+  bool by_joint = false;
+};
+
+struct LineSums {
+  std::array<double, BreakdownAt::columns> of{};  // by column
   double all = 0;
-  for (const Line& line : lines) all += sum_of_kinds(line.totals.cost);
-  for (const Line& line : lines) {
-    put_line(sheet, ++row, line, pages, total, all);
-    if (by_joint) put_per_length(sheet, row, line, pages, book.terms);
-    const auto& cost = line.totals.cost;
-    sums[BreakdownAt::floor] += line.totals.floor.si / unit::h.si;
-    for (std::size_t k = 0; k < cost_kinds; ++k) sums[column_of(static_cast<CostKind>(k))] += cost[k];
-    sums[BreakdownAt::cost] += sum_of_kinds(cost);
+};
+
+LineSums sums_of(const LineList& lines) {
+  LineSums sums;
+  for (std::size_t i = 0; i < lines.count; ++i) {
+    const PieceTotals totals = lines.line(i).totals;
+    sums.of[BreakdownAt::floor] += totals.floor.si / unit::h.si;
+    for (std::size_t k = 0; k < cost_kinds; ++k) sums.of[column_of(static_cast<CostKind>(k))] += totals.cost[k];
+    sums.all += sum_of_kinds(totals.cost);
   }
+  sums.of[BreakdownAt::cost] = sums.all;
+  return sums;
+}
+
+/// The lines, which the sheet makes later, and their total; gives the next free row.
+std::uint32_t put_lines(Sheet& sheet, std::uint32_t row, const LineList& lines, const RateBook& book,
+                        const std::shared_ptr<const Tables>& tables) {
+  put_headings(sheet, row, lines.title, book, lines.by_joint);
+  const std::uint32_t first = row + 1, total = first + static_cast<std::uint32_t>(lines.count);
+  const LineSums sums = sums_of(lines);
+  const auto make = [lines, tables, first, total, all = sums.all, terms = book.terms](std::size_t i,
+                                                                                     std::vector<Cell>& cells) {
+    const Line line = lines.line(i);
+    const std::uint32_t in_row = first + static_cast<std::uint32_t>(i);
+    Sheet own;
+    own.cells.swap(cells);
+    put_line(own, in_row, line, *tables, total, all);
+    if (lines.by_joint) put_per_length(own, in_row, line, *tables, terms);
+    own.cells.swap(cells);
+  };
+  if (lines.by_joint)
+    sheet.later = {lines.count, make};
+  else
+    for (std::size_t i = 0; i < lines.count; ++i) make(i, sheet.cells);
   put(sheet, total, BreakdownAt::words, "together", Look::total);
   for (std::uint16_t c = BreakdownAt::floor; c <= BreakdownAt::cost; ++c)
-    if (!by_joint || c != BreakdownAt::bought)
-      put_formula(sheet, total, c, {fmt::format("SUM({}:{})", cell_name(first, c), cell_name(total - 1, c)), sums[c]},
-                  2, Look::total);
+    if (!lines.by_joint || c != BreakdownAt::bought)
+      put_formula(sheet, total, c,
+                  {fmt::format("SUM({}:{})", cell_name(first, c), cell_name(total - 1, c)), sums.of[c]}, 2, Look::total);
   return total + 3;
 }
 
@@ -222,7 +255,9 @@ Sheet breakdown_page(const RateBook& book, const Job& job, const Estimate& estim
   put_title(sheet, "Where cost and time of a piece come from",
             "For one piece: without what is paid by lot or once, and before overhead that is added to labour.");
   const std::vector<Line> weldments = weldment_lines(job, estimate, pages);
-  std::uint32_t row = put_lines(sheet, heading_row, "by weldment", weldments, book, pages, false);
+  const auto tables = std::make_shared<const Tables>(Tables{pages.joints.table, pages.weldments.table});
+  const auto weldment = [&](std::size_t w) { return weldments[w]; };
+  std::uint32_t row = put_lines(sheet, heading_row, {"by weldment", weldments.size(), weldment}, book, tables);
   SplitLines split{heading_row + 1, BreakdownAt::cost, {}, {}};
   for (const Line& line : weldments) {
     split.costs.push_back(sum_of_kinds(line.totals.cost));
@@ -230,7 +265,10 @@ Sheet breakdown_page(const RateBook& book, const Job& job, const Estimate& estim
   }
   row = put_price_split(sheet, row, book, quote, cost, split);
   row = put_element_minutes(sheet, row, book, estimate, piece_totals(job, estimate, quote).floor, pages);
-  put_lines(sheet, row, "by joint", joint_lines(job, estimate, pages), book, pages, true);
+  const auto joint = [&job, &estimate, rows = first_rows(job, pages.joints)](std::size_t j) {
+    return joint_line(job, estimate, rows, j);
+  };
+  put_lines(sheet, row, {"by joint", job.joints.size(), joint, true}, book, tables);
   sheet.column_widths = {40, 11, 11, 12, 11, 11, 11, 11, 13, 12, 10, 13};
   sheet.frozen_rows = 2;
   sheet.landscape = true;

@@ -7,37 +7,52 @@
 namespace seambook {
 namespace {
 
-Sheet& sheet_named(std::vector<Sheet>& sheets, const std::string& name) {
-  return *std::find_if(sheets.begin(), sheets.end(), [&](const Sheet& s) { return s.name == name; });
-}
-
 bool is_money(const Unit& unit) { return std::string_view(unit.word) == unit::money.word; }
 
-void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const Label& label, double value,
-               std::uint32_t row, std::uint16_t column) {
+/// A number that stands elsewhere: a lone input, rendered in the column's unit.
+void put_link(Sheet& sheet, const LeafText& home, const Label& label, double value, const Shown& as, std::uint32_t row,
+              std::uint16_t column) {
+  Tape one;
+  one.labels.push_back(label);
+  const std::uint32_t leaf = one.add({.value = value, .label = 1, .op = Op::input});
+  const std::uint32_t link = one.add({.value = value, .operands = {leaf}, .op = Op::named});
+  const std::string text = formula(one, link, as.unit, [&](const Tape&, std::uint32_t) { return home; });
+  put_formula(sheet, row, column, {text, shown_number(value, as.unit)}, as.decimals);
+}
+
+void put_own_input(Sheet& sheet, const SharedCells& shared, const Job& job, const Label& label, double value,
+                   std::uint32_t row, std::uint16_t column) {
   const Shown as = shown_in(shared.terms, *label.figure);
   const double shown = shown_number(value, as.unit);
-  if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) {
-    Tape one;  // a lone input, rendered in the column's unit
-    one.labels.push_back(label);
-    const std::uint32_t leaf = one.add({.value = value, .label = 1, .op = Op::input});
-    const std::uint32_t link = one.add({.value = value, .operands = {leaf}, .op = Op::named});
-    const std::string text = formula(one, link, as.unit, [&](const Tape&, std::uint32_t) { return home->second; });
-    put_formula(sheet, row, column, {text, shown}, as.decimals);
-    return;
-  }
   const JobSource* source = label.source >= first_job_source ? &job.sources[label.source - first_job_source] : nullptr;
   const bool frozen = source == nullptr || source->frozen;
   put_number(sheet, row, column, shown, as.decimals, frozen ? Look::frozen : Look::input);
   if (frozen) return;
-  sheet.live.push_back({row, column, label.source, label.figure->words, unit_word(as.unit, shared.currency)});
+  sheet.live.push_back({row, column, label.source, shown, label.figure->words, unit_word(as.unit, shared.currency)});
   Validation rule = admitted(row, column, source->limits, as.unit, label.figure->words);
   const bool count = as.decimals == 0 && as.unit.si == 1;
   if (count) rule.whole = true, rule.minimum = std::max(rule.minimum, 1.0);
   sheet.validations.push_back(std::move(rule));
 }
 
+/// Calls f(node, label, column) for each labelled node that has a column on this sheet.
+template <class F>
+void each_cell_of(const Sheet& sheet, const Table& table, const Tape& tape, F f) {
+  for (std::uint32_t i = 0; i < tape.nodes.size(); ++i) {
+    if (tape.nodes[i].label == 0) continue;
+    const Label& label = tape.labels[tape.nodes[i].label];
+    const auto at = table.columns.find(label.figure);
+    if (at != table.columns.end() && at->second.sheet == sheet.name) f(i, label, at->second.column);
+  }
+}
+
 }  // namespace
+
+const LeafText* SharedCells::home(SourceId source, std::uint32_t row) const {
+  if (const auto at = cells.find(source); at != cells.end()) return &at->second;
+  const auto first = first_inputs.find(source);
+  return first != first_inputs.end() && first->second.row < row ? &first->second.cell : nullptr;
+}
 
 Validation admitted(std::uint32_t row, std::uint16_t column, const Limits& limits, const Unit& unit,
                     std::string_view words) {
@@ -112,35 +127,39 @@ LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string s
       return shown_leaf(here ? cell : sheet_reference(at->second.sheet) + "!" + cell,
                         shown_in(shared.terms, *label.figure).unit);
     }
-    if (const auto home = shared.cells.find(label.source); home != shared.cells.end()) return home->second;
+    if (const LeafText* home = shared.home(label.source, row)) return *home;
     return std::nullopt;
   };
 }
 
-void put_record(std::vector<Sheet>& sheets, const Table& table, const SharedCells& shared, const Job& job,
-                const Tape& tape, std::uint32_t row) {
+void put_record(Sheet& sheet, const Table& table, const SharedCells& shared, const Job& job, const Tape& tape,
+                std::uint32_t row) {
   const std::vector<bool> read = read_nodes(tape);
-  for (std::uint32_t i = 0; i < tape.nodes.size(); ++i) {
+  const LeafFinder leaves = cells_of(table, shared, sheet.name, row);
+  each_cell_of(sheet, table, tape, [&](std::uint32_t i, const Label& label, std::uint16_t column) {
     const TapeNode& node = tape.nodes[i];
-    if (node.label == 0) continue;
-    const Label& label = tape.labels[node.label];
-    const auto at = table.columns.find(label.figure);
-    if (at == table.columns.end()) continue;
-    Sheet& sheet = sheet_named(sheets, at->second.sheet);
     const std::uint32_t in_row = row + label.row;
     const Shown as = shown_in(shared.terms, *label.figure);
-    if (node.op == Op::input && !read[i]) {  // said by the job, used by no formula
-      put_number(sheet, in_row, at->second.column, shown_number(node.value, as.unit), as.decimals);
-      continue;
+    if (node.op != Op::input) {
+      sheet.cells.push_back({in_row, column, Formula{formula(tape, i, as.unit, leaves), shown_number(node.value, as.unit)},
+                             Look::figure, number_format(as.decimals, is_money(as.unit))});
+    } else if (!read[i]) {  // said by the job, used by no formula
+      put_number(sheet, in_row, column, shown_number(node.value, as.unit), as.decimals);
+    } else if (const LeafText* home = shared.home(label.source, row)) {
+      put_link(sheet, *home, label, node.value, as, in_row, column);
+    } else {
+      put_own_input(sheet, shared, job, label, node.value, in_row, column);
     }
-    if (node.op == Op::input) {
-      put_input(sheet, shared, job, label, node.value, in_row, at->second.column);
-      continue;
-    }
-    const std::string text = formula(tape, i, as.unit, cells_of(table, shared, sheet.name, row));
-    sheet.cells.push_back({in_row, at->second.column, Formula{text, shown_number(node.value, as.unit)}, Look::figure,
-                           number_format(as.decimals, is_money(as.unit))});
-  }
+  });
+}
+
+void put_record_inputs(Sheet& sheet, const Table& table, const SharedCells& shared, const Job& job, const Tape& tape,
+                       std::uint32_t row) {
+  const std::vector<bool> read = read_nodes(tape);
+  each_cell_of(sheet, table, tape, [&](std::uint32_t i, const Label& label, std::uint16_t column) {
+    if (tape.nodes[i].op == Op::input && read[i] && shared.home(label.source, row) == nullptr)
+      put_own_input(sheet, shared, job, label, tape.nodes[i].value, row + label.row, column);
+  });
 }
 
 }  // namespace seambook

@@ -19,11 +19,20 @@ struct Table {
   std::uint32_t first_row = 0;
 };
 
+/// A number that several rows of a table take: an input in the first of them, a link to it in those below.
+struct FirstInput {
+  std::uint32_t row = 0;  // of the table, where its record begins
+  LeafText cell;
+};
 /// The cells of shared inputs: the rate book's on the rates page, weldment counts on the weldments page.
 struct SharedCells {
   Terms terms = Terms::iso;            // figures are shown in these terms' units
   std::map<SourceId, LeafText> cells;  // absolute references, with the unit each is shown in
   std::string currency;
+  std::map<SourceId, FirstInput> first_inputs = {};
+
+  /// The cell that a record which begins in `row` links to; nothing where the number is an input of its own.
+  const LeafText* home(SourceId, std::uint32_t row) const;
 };
 
 inline constexpr std::uint32_t heading_row = 3;  // of a table page; its data follow
@@ -55,9 +64,10 @@ void put_title(Sheet&, const std::string& title, const std::string& below);
 /// A record's names as cells of `table`, seen from `sheet`; row 0 of the labels stands in `row`. Named figures without
 /// a column expand.
 LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string sheet, std::uint32_t row);
-/// Writes the cells of one record: named figures as formulas, inputs as links to shared cells or as inputs of their
-/// own.
-void put_record(std::vector<Sheet>& sheets, const Table&, const SharedCells&, const Job&, const Tape&,
-                std::uint32_t row);
+/// Writes the cells that one record has on this sheet: named figures as formulas, inputs as links to shared cells or as
+/// inputs of their own.
+void put_record(Sheet&, const Table&, const SharedCells&, const Job&, const Tape&, std::uint32_t row);
+/// Only the inputs of its own.
+void put_record_inputs(Sheet&, const Table&, const SharedCells&, const Job&, const Tape&, std::uint32_t row);
 
 }  // namespace seambook

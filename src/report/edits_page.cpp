@@ -3,8 +3,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <memory>
 #include <optional>
 #include <set>
+#include <unordered_map>
+#include <utility>
 
 #include "read/field_info.hpp"
 
@@ -17,11 +20,10 @@ struct EditsAt {
   enum Column : std::uint16_t { place, what, original, value, line, count, columns };
 };
 
-/// One input of the workbook.
+/// One input of the workbook, and the name of its sheet.
 struct Edit {
-  std::string cell, words;
-  const LiveInput* input = nullptr;
-  double original = 0;
+  std::shared_ptr<const std::string> sheet;
+  LiveInput input;
 };
 
 /// The keys of a table and of what stands inside it that hold two numbers.
@@ -46,20 +48,16 @@ std::map<std::uint32_t, std::string> row_names(const Sheet& sheet) {
   return names;
 }
 
-std::vector<Edit> edits_of(const std::vector<Sheet>& sheets) {
+/// Takes the inputs of all sheets.
+std::vector<Edit> edits_of(std::vector<Sheet>& sheets) {
   std::vector<Edit> edits;
-  for (const Sheet& sheet : sheets) {
+  for (Sheet& sheet : sheets) {
     if (sheet.live.empty()) continue;
-    const auto names = row_names(sheet);
-    std::map<std::pair<std::uint32_t, std::uint16_t>, double> numbers;
-    for (const Cell& cell : sheet.cells)
-      if (const auto* number = std::get_if<double>(&cell.content)) numbers[{cell.row, cell.column}] = *number;
-    for (const LiveInput& input : sheet.live) {
-      const auto name = names.find(input.row);
-      const bool named = sheet.name != rates_sheet && name != names.end();
-      edits.push_back({sheet_reference(sheet.name) + "!" + cell_name(input.row, input.column),
-                       named ? fmt::format("{}: {}", name->second, input.words) : input.words, &input,
-                       numbers.at({input.row, input.column})});
+    const auto name = std::make_shared<const std::string>(sheet.name);
+    const auto names = sheet.name == rates_sheet ? std::map<std::uint32_t, std::string>() : row_names(sheet);
+    for (LiveInput& input : std::exchange(sheet.live, {})) {
+      if (const auto of = names.find(input.row); of != names.end() && input.of.empty()) input.of = of->second;
+      edits.push_back({name, std::move(input)});
     }
   }
   return edits;
@@ -103,17 +101,18 @@ std::string with_unit(const std::string& unit) {
 struct Lines {
   const RateBook& book;
   const Job& job;
-  const std::vector<Edit>& edits;
-  std::map<SourceId, std::uint32_t> rows;  // of the table, by the number's source
-  std::set<std::string_view> span_keys;    // of jobs and rate books
+  const Diagnostics& places;
+  std::vector<Edit> edits;
+  std::unordered_map<SourceId, std::uint32_t> rows;  // of the table, by the number's source
+  std::set<std::string_view> span_keys;              // of jobs and rate books
 };
 
-Lines lines_of(const RateBook& book, const Job& job, const std::vector<Edit>& edits) {
-  Lines lines{book, job, edits, {}, {}};
+Lines lines_of(const RateBook& book, const Job& job, const Diagnostics& places, std::vector<Edit> edits) {
+  Lines lines{book, job, places, std::move(edits), {}, {}};
   add_span_keys(job_fields(), lines.span_keys);
   add_span_keys(rate_fields(), lines.span_keys);
-  for (std::size_t i = 0; i < edits.size(); ++i)
-    lines.rows[edits[i].input->source] = table_first + static_cast<std::uint32_t>(i);
+  for (std::size_t i = 0; i < lines.edits.size(); ++i)
+    lines.rows[lines.edits[i].input.source] = table_first + static_cast<std::uint32_t>(i);
   return lines;
 }
 
@@ -131,14 +130,14 @@ std::optional<SourceId> partner_of(const Lines& lines, SourceId source) {
 
 /// `"length: "&SUBSTITUTE(D40,",",".")&" mm"`; a key that holds two numbers is written with both.
 std::string line_formula(const Lines& lines, const Edit& edit) {
-  const SourceId source = edit.input->source;
+  const SourceId source = edit.input.source;
   const Origin origin = origin_of(lines.book, lines.job, source).value();
-  const std::string unit = with_unit(edit.input->unit);
+  const std::string unit = with_unit(edit.input.unit);
   const std::optional<SourceId> partner = partner_of(lines, source);
   if (!partner) return fmt::format("\"{}: \"&{}{}", origin.key, as_text(lines.rows.at(source)), unit);
   const auto text = [&](SourceId of) {
     if (const auto row = lines.rows.find(of); row != lines.rows.end()) return as_text(row->second);
-    const double scale = edit.original != 0 ? origin.value / edit.original : 1;
+    const double scale = edit.input.value != 0 ? origin.value / edit.input.value : 1;
     return fmt::format("\"{:.12g}\"", origin_of(lines.book, lines.job, of)->value / scale);
   };
   return fmt::format("\"{}: [\"&{}{}&\", \"&{}{}&\"]\"", origin.key, text(std::min(source, *partner)), unit,
@@ -149,22 +148,24 @@ std::string line_formula(const Lines& lines, const Edit& edit) {
 std::string quantities_formula(const std::vector<Edit>& edits) {
   std::string text;
   for (std::size_t i = 0; i < edits.size(); ++i) {
-    if (edits[i].input->source != no_source) continue;
+    if (edits[i].input.source != no_source) continue;
     text += text.empty() ? "\"quantities: [\"&" : "&\", \"&";
     text += as_text(table_first + static_cast<std::uint32_t>(i));
   }
   return text + "&\"]\"";
 }
 
-void put_row(const Diagnostics& places, const Lines& lines, std::size_t i, Sheet& sheet) {
+void put_row(const Lines& lines, std::size_t i, Sheet& sheet) {
   const Edit& edit = lines.edits[i];
+  const LiveInput& input = edit.input;
   const std::uint32_t row = table_first + static_cast<std::uint32_t>(i);
-  const std::optional<Origin> origin = origin_of(lines.book, lines.job, edit.input->source);
+  const std::optional<Origin> origin = origin_of(lines.book, lines.job, input.source);
   const Place place = origin ? origin->place : Place{lines.job.weldments.front().place.file, 0, 0};
-  put(sheet, row, EditsAt::place, place_text(places, place));
-  put(sheet, row, EditsAt::what, edit.words);
-  sheet.cells.push_back({row, EditsAt::original, edit.original, Look::figure, {}});
-  sheet.cells.push_back({row, EditsAt::value, Formula{edit.cell, edit.original}, Look::figure, {}});
+  const std::string cell = sheet_reference(*edit.sheet) + "!" + cell_name(input.row, input.column);
+  put(sheet, row, EditsAt::place, place_text(lines.places, place));
+  put(sheet, row, EditsAt::what, input.of.empty() ? input.words : fmt::format("{}: {}", input.of, input.words));
+  sheet.cells.push_back({row, EditsAt::original, input.value, Look::figure, {}});
+  sheet.cells.push_back({row, EditsAt::value, Formula{cell, input.value}, Look::figure, {}});
   const std::string differs = fmt::format("{}={}", cell_name(row, EditsAt::original), cell_name(row, EditsAt::value));
   put_formula(
       sheet, row, EditsAt::line,
@@ -173,6 +174,15 @@ void put_row(const Diagnostics& places, const Lines& lines, std::size_t i, Sheet
       0, Look::note);
   const std::string before = i == 0 ? "0" : cell_name(row - 1, EditsAt::count);
   put_formula(sheet, row, EditsAt::count, {fmt::format("{}+IF({},0,1)", before, differs), 0.0}, 0);
+}
+
+LaterRows rows_of_edits(const std::shared_ptr<const Lines>& lines) {
+  return {lines->edits.size(), [lines](std::size_t i, std::vector<Cell>& cells) {
+            Sheet own;
+            own.cells.swap(cells);
+            put_row(*lines, i, own);
+            own.cells.swap(cells);
+          }};
 }
 
 /// The n-th change is where the count of changes first reaches n.
@@ -203,12 +213,12 @@ void put_headings(Sheet& sheet, std::uint32_t row) {
 
 }  // namespace
 
-Sheet edits_page(const RateBook& book, const Job& job, const std::vector<Sheet>& sheets, const Diagnostics& places) {
+Sheet edits_page(const RateBook& book, const Job& job, std::vector<Sheet>& sheets, const Diagnostics& places) {
   Sheet sheet;
   sheet.name = edits_sheet;
   put_title(sheet, "Edits: what was changed on these sheets",
             "Paste the lines into the files to keep a change; then quote again.");
-  const std::vector<Edit> edits = edits_of(sheets);
+  std::vector<Edit> edits = edits_of(sheets);
   const std::uint32_t last = table_first + static_cast<std::uint32_t>(edits.size()) - 1;
   const std::string changed = cell_name(last, EditsAt::count, true);
   put(sheet, state_row, 0, "these sheets are", Look::label);
@@ -222,8 +232,7 @@ Sheet edits_page(const RateBook& book, const Job& job, const std::vector<Sheet>&
   put(sheet, table_heading - 1, 0,
       fmt::format("All inputs that may be changed; the first {} changes stand above", list_length), Look::label);
   put_headings(sheet, table_heading);
-  const Lines lines = lines_of(book, job, edits);
-  for (std::size_t i = 0; i < edits.size(); ++i) put_row(places, lines, i, sheet);
+  sheet.later = rows_of_edits(std::make_shared<const Lines>(lines_of(book, job, places, std::move(edits))));
   sheet.highlights.push_back(
       {table_first, last, EditsAt::place, EditsAt::line,
        fmt::format("${}<>${}", cell_name(table_first, EditsAt::original), cell_name(table_first, EditsAt::value))});

@@ -79,9 +79,8 @@ bool lay_out_heat(const RateBook& book, const std::set<const Figure*>& found, Sh
 }
 
 void put_heat(const RateBook& book, const Joint& joint, const RowFigures<double>& figures, const Tape& tape,
-              const Table& table, const SharedCells& shared, Sheet& sheet, std::uint32_t row) {
-  const auto last = static_cast<std::uint16_t>(sheet.column_widths.size());
-  const std::uint16_t heat = last - columns_beside, asked = last - 1;
+              const Table& table, const SharedCells& shared, std::uint16_t columns, Sheet& sheet, std::uint32_t row) {
+  const std::uint16_t heat = columns - columns_beside, asked = columns - 1;
   if (const auto preheat = table.columns.find(&fig::preheat);
       preheat != table.columns.end() && joint.heat.preheat_stated && joint.heat.preheat.si.source == no_source)
     put(sheet, row, preheat->second.column, "none");

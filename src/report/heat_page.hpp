@@ -15,8 +15,9 @@ std::vector<const Figure*> heat_columns();
 void add_stated_heat(const Joint&, std::set<const Figure*>& found);
 /// Headings of the two columns beside the figures; true when the job has anything for the page.
 bool lay_out_heat(const RateBook&, const std::set<const Figure*>& found, Sheet&, std::uint16_t column);
-/// Cells of a joint that are no plain figures: preheat stated as none, heat input, what method B asks for.
+/// Cells of a joint that are no plain figures: preheat stated as none, and in the last two of `columns` heat input and
+/// what method B asks for.
 void put_heat(const RateBook&, const Joint&, const RowFigures<double>&, const Tape&, const Table&, const SharedCells&,
-              Sheet&, std::uint32_t row);
+              std::uint16_t columns, Sheet&, std::uint32_t row);
 
 }  // namespace seambook

@@ -40,8 +40,7 @@ void put_work_headings(Sheet& sheet, const std::string& currency, Table& table) 
 JobWorkPage job_work_page(const RateBook& book, const Job& job, const SharedCells& shared) {
   JobWorkPage page;
   Table table;
-  std::vector<Sheet> sheets(1);
-  Sheet& sheet = sheets[0];
+  Sheet& sheet = page.sheet;
   sheet.name = job_work_sheet;
   put_title(sheet, "Work for the job as a whole",
             "Once, or for each lot; these times hold their own rest. What nobody attends waits and is not charged.");
@@ -55,10 +54,9 @@ JobWorkPage job_work_page(const RateBook& book, const Job& job, const SharedCell
     put(sheet, row, WorkAt::paid, paid_word(work.once));
     put(sheet, row, WorkAt::grade, work.attended ? book.labour[work.grade].name : waits_word);
     put_number(sheet, row, WorkAt::times, work.count, 0);
-    put_record(sheets, table, shared, job, tape, row++);
+    put_record(sheet, table, shared, job, tape, row++);
   }
   page.last_row = row - 1;
-  page.sheet = std::move(sheets[0]);
   return page;
 }
 

@@ -7,16 +7,15 @@
 
 #include "report/heat_page.hpp"
 #include "report/joint_columns.hpp"
+#include "report/joint_rows.hpp"
 
 namespace seambook {
 namespace {
 
-constexpr std::uint16_t role_column = 5;  // of the passes page
-
 /// Columns of words that a page has besides.
 std::vector<const char*> words_of(std::size_t page, const MaterialWords& words) {
-  if (page == 1) return {"role"};
-  if (page != 3) return {};
+  if (page == passes_page_number) return {"role"};
+  if (page != materials_page_number) return {};
   std::vector<const char*> columns = {"filler", "gas"};
   if (words.flux) columns.push_back("flux");
   if (words.purge_gas) columns.push_back("gas behind the weld");
@@ -31,24 +30,32 @@ MaterialWords material_words(const std::set<const Figure*>& found) {
   return words;
 }
 
-constexpr std::array<const char*, joint_page_count> sheet_names = {joints_sheet, passes_sheet, labour_sheet,
+constexpr std::array<const char*, joint_page_count> page_names = {joints_sheet, passes_sheet, labour_sheet,
                                                                    materials_sheet, heat_sheet};
 constexpr std::array<const char*, joint_page_count> titles = {
     "Joints: what the job says", "Passes: welds and arc time", "Labour: floor time by element",
     "Materials and cost by joint", "Heat: hardening and preheat"};
 
-/// Figures that some row has; a column nobody needs is left out.
-std::set<const Figure*> figures_in(const RateBook& book, const Job& job) {
-  std::set<const Figure*> found = {&fig::thickness};  // always worth seeing
+/// What a first look at all rows tells.
+struct Found {
+  std::set<const Figure*> figures = {&fig::thickness};  // that some row has; a column nobody needs is left out
+  std::map<const Figure*, double> sums;                 // of named figures, SI
+};
+
+Found look_at_all(const RateBook& book, const Job& job) {
+  Found found;
   Tape tape;
   for (const Joint& joint : job.joints) {
     tape.clear();
     row_figures(lift_row<Traced>(gather_row(book, job, joint), &tape));
-    add_stated_heat(joint, found);
+    add_stated_heat(joint, found.figures);
     const std::vector<bool> read = read_nodes(tape);
     for (std::size_t i = 0; i < tape.nodes.size(); ++i) {
       const TapeNode& node = tape.nodes[i];
-      if (node.label != 0 && (node.op == Op::named || read[i])) found.insert(tape.labels[node.label].figure);
+      if (node.label == 0) continue;
+      const Figure* figure = tape.labels[node.label].figure;
+      if (node.op == Op::named || read[i]) found.figures.insert(figure);
+      if (node.op == Op::named) found.sums[figure] += node.value / shown_in(book.terms, *figure).unit.si;
     }
   }
   return found;
@@ -84,55 +91,77 @@ bool lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPa
   return heat;
 }
 
-void put_names(const RateBook& book, const Job& job, const Joint& joint, JointPages& pages, std::uint32_t row) {
-  for (Sheet& sheet : pages.sheets) {
-    for (std::uint32_t g = 0; g < joint.passes.size(); ++g) {
-      const Procedure& procedure = book.procedures[joint.passes[g].procedure];
-      put(sheet, row + g, 0, job.weldments[joint.weldment].name);
-      put(sheet, row + g, 1, joint.id);
-      put(sheet, row + g, 2,
-          joint.mark.empty() ? weld_in_words(joint) : fmt::format("{}: {}", weld_in_words(joint), joint.mark));
-      put(sheet, row + g, 3, procedure.name);
-      put(sheet, row + g, 4, process_word(book.processes[procedure.process].number, book.terms));
-    }
-  }
-  for (std::uint32_t g = 0; g < joint.passes.size(); ++g) {
-    const Procedure& procedure = book.procedures[joint.passes[g].procedure];
-    put(pages.sheets[1], row + g, role_column, std::string(role_word(joint.passes[g].role)));
-    Sheet& materials = pages.sheets[3];
-    const MaterialWords& words = pages.words;
-    if (procedure.filler) put(materials, row + g, words.filler, book.fillers[*procedure.filler].name);
-    if (procedure.gas) put(materials, row + g, words.gas, book.gases[*procedure.gas].name);
-    if (words.flux && procedure.flux) put(materials, row + g, *words.flux, book.fluxes[*procedure.flux].name);
-    if (words.purge_gas && joint.purge)
-      put(materials, row + g, *words.purge_gas, book.gases[*book.allowances.purge_gas].name);
-  }
-}
-
-/// Results that happen to be plain constants (one element on a line, one pass) leave no record; they are shown all the
-/// same.
-void put_constants(const RowFigures<Traced>& row, JointPages& pages, std::uint32_t at) {
-  Sheet& passes = pages.sheets[1];
-  const auto show = [&](const Figure& figure, const Traced& value, std::uint32_t g) {
-    const auto column = pages.table.columns.find(&figure);
-    if (value.tape == nullptr && column != pages.table.columns.end())
-      put_number(passes, at + g, column->second.column, value.value / figure.unit.si, figure.decimals);
-  };
-  show(fig::elements_on_line, row.joint.elements_on_line.si, 0);
-  for (std::uint32_t g = 0; g < row.passes.size(); ++g) show(fig::passes, row.passes[g].passes.si, g);
-}
+/// Where a number of the job stands first.
+struct FirstPlace {
+  std::uint32_t row = 0;  // 0: nowhere yet; the joint's first
+  std::uint32_t in_row = 0;
+  const Figure* figure = nullptr;
+};
 
 /// A number of the job is an input once; rows that take it again link to that cell.
-void remember_inputs(const JointPages& pages, const Tape& tape, std::uint32_t row, SharedCells& seen) {
+void remember_inputs(const Tape& tape, std::uint32_t row, std::vector<FirstPlace>& places, JointRows& rows) {
   for (const TapeNode& node : tape.nodes) {
     if (node.op != Op::input) continue;
     const Label& label = tape.labels[node.label];
-    const auto at = pages.table.columns.find(label.figure);
-    if (label.source < first_job_source || at == pages.table.columns.end()) continue;
-    const std::string cell =
-        sheet_reference(at->second.sheet) + "!" + cell_name(row + label.row, at->second.column, true);
-    seen.cells.try_emplace(label.source, shown_leaf(cell, shown_in(seen.terms, *label.figure).unit));
+    const std::size_t number = label.source - first_job_source;
+    if (label.source < first_job_source || number >= places.size() || !rows.table.columns.contains(label.figure))
+      continue;
+    FirstPlace& first = places[number];
+    if (first.row == 0) first = {row, row + label.row, label.figure};
+    if (first.row == row || rows.shared.cells.contains(label.source)) continue;
+    const ColumnPlace& at = rows.table.columns.at(first.figure);
+    const std::string cell = sheet_reference(at.sheet) + "!" + cell_name(first.in_row, at.column, true);
+    rows.shared.first_inputs.try_emplace(
+        label.source, FirstInput{first.row, shown_leaf(cell, shown_in(rows.shared.terms, *first.figure).unit)});
   }
+}
+
+/// Rules that follow one another in a column become one.
+void add_rules(std::vector<Validation>& rules, std::map<std::uint16_t, std::size_t>& last_of_column,
+               std::vector<Validation> added) {
+  for (Validation& rule : added) {
+    const auto [last, first] = last_of_column.try_emplace(rule.column, rules.size());
+    if (!first && same_rule(rules[last->second], rule)) {
+      rules[last->second].last_row = rule.row;
+      continue;
+    }
+    last->second = rules.size();
+    rules.push_back(std::move(rule));
+  }
+}
+
+/// A second look at all rows, once it is known where their figures stand: what may be changed, and where numbers stand
+/// that several rows take.
+void take_inputs(JointRows& rows, std::vector<Sheet>& sheets) {
+  std::vector<FirstPlace> places(rows.job.sources.size());
+  std::vector<std::map<std::uint16_t, std::size_t>> last_rules(sheets.size());
+  Tape tape;
+  for (std::size_t j = 0; j < rows.job.joints.size(); ++j) {
+    const Joint& joint = rows.job.joints[j];
+    tape.clear();
+    row_figures(lift_row<Traced>(gather_row(rows.book, rows.job, joint), &tape));
+    remember_inputs(tape, rows.first[j], places, rows);
+    for (std::size_t p = 0; p < sheets.size(); ++p) {
+      Sheet own;
+      own.name = sheets[p].name;
+      put_record_inputs(own, rows.table, rows.shared, rows.job, tape, rows.first[j]);
+      for (LiveInput& input : own.live) {
+        input.of = fmt::format("{} {}", rows.job.weldments[joint.weldment].name, joint.id);
+        sheets[p].live.push_back(std::move(input));
+      }
+      add_rules(sheets[p].validations, last_rules[p], std::move(own.validations));
+    }
+  }
+}
+
+/// Gives the row after the last joint's.
+std::uint32_t number_rows(JointRows& rows) {
+  std::uint32_t row = rows.table.first_row;
+  for (const Joint& joint : rows.job.joints) {
+    rows.first.push_back(row);
+    row += static_cast<std::uint32_t>(joint.passes.size());
+  }
+  return row;
 }
 
 void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, Terms terms) {
@@ -153,11 +182,13 @@ void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, 
 
 }  // namespace
 
+const char* joint_page_name(std::size_t page) { return page_names[page]; }
+
 JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& shared, Rows rows) {
   JointPages pages;
   for (std::size_t p = 0; p < joint_page_count; ++p) {
     pages.sheets.push_back({});
-    pages.sheets.back().name = sheet_names[p];
+    pages.sheets.back().name = page_names[p];
     put_title(pages.sheets.back(), titles[p],
               "For one piece; one row a group of passes. Tinted cells may be changed, grey ones need a new run.");
     if (p == 2 && book.method.by_factor)
@@ -166,29 +197,15 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
           fmt::format("By operating factor, which is {}. It covers {}.", book.method.definition, book.method.covers),
           Look::note);
   }
-  const bool heat = lay_out(figures_in(book, job), book, pages);
-  std::map<const Figure*, double> sums;
-  std::uint32_t row = pages.table.first_row;
-  SharedCells seen = shared;
-  Tape tape;
-  for (const Joint& joint : job.joints) {
-    tape.clear();
-    const RowFigures<Traced> figures = row_figures(lift_row<Traced>(gather_row(book, job, joint), &tape));
-    put_names(book, job, joint, pages, row);
-    put_record(pages.sheets, pages.table, seen, job, tape, row);
-    remember_inputs(pages, tape, row, seen);
-    put_constants(figures, pages, row);
-    put_heat(book, joint, row_figures(lift_row<double>(gather_row(book, job, joint))), tape, pages.table, seen,
-             pages.sheets[heat_page_number], row);
-    for (const TapeNode& node : tape.nodes) {
-      if (node.op == Op::named)
-        sums[tape.labels[node.label].figure] +=
-            node.value / shown_in(book.terms, *tape.labels[node.label].figure).unit.si;
-    }
-    row += static_cast<std::uint32_t>(joint.passes.size());
-  }
-  pages.last_row = row - 1;
-  if (rows == Rows::add_up) put_totals(pages, sums, book.terms);
+  const Found found = look_at_all(book, job);
+  const bool heat = lay_out(found.figures, book, pages);
+  const auto heat_columns = static_cast<std::uint16_t>(pages.sheets[heat_page_number].column_widths.size());
+  JointRows all{book, job, pages.table, pages.words, shared, {}, heat_columns};
+  pages.last_row = number_rows(all) - 1;
+  take_inputs(all, pages.sheets);
+  const auto made_from = std::make_shared<const JointRows>(std::move(all));
+  for (std::size_t p = 0; p < joint_page_count; ++p) pages.sheets[p].later = rows_of_joints(made_from, p);
+  if (rows == Rows::add_up) put_totals(pages, found.sums, book.terms);
   if (!heat) pages.sheets.pop_back();
   return pages;
 }

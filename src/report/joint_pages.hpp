@@ -24,8 +24,11 @@ struct JointPages {
   std::vector<Sheet> sheets;   // joints, passes, labour, materials; heat when there is any
 };
 
+/// Numbered as in joint_columns.
+const char* joint_page_name(std::size_t page);
 /// Whether the rows add up: not where a joint stands once for every way to weld it.
 enum class Rows : std::uint8_t { add_up, stand_beside };
+/// The sheets make the joints' rows later: rate book and job must outlive them.
 JointPages joint_pages(const RateBook&, const Job&, const SharedCells&, Rows = Rows::add_up);
 
 }  // namespace seambook

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 #include "report/weldment_sums.hpp"
 
@@ -14,6 +15,11 @@ Cell& cell_at(Sheet& sheet, std::uint32_t row, std::uint16_t column) {
                        [&](const Cell& cell) { return cell.row == row && cell.column == column; });
 }
 
+void rename_in(std::vector<Cell>& cells, const std::map<std::string, std::string>& names) {
+  for (Cell& cell : cells)
+    if (auto* formula = std::get_if<Formula>(&cell.content)) formula->text = with_sheets_renamed(formula->text, names);
+}
+
 void rename(std::vector<Sheet>& sheets, std::size_t option) {
   std::map<std::string, std::string> names;
   for (Sheet& sheet : sheets) {
@@ -22,9 +28,13 @@ void rename(std::vector<Sheet>& sheets, std::size_t option) {
     sheet.name = name;
   }
   for (Sheet& sheet : sheets) {
-    for (Cell& cell : sheet.cells)
-      if (auto* formula = std::get_if<Formula>(&cell.content))
-        formula->text = with_sheets_renamed(formula->text, names);
+    rename_in(sheet.cells, names);
+    sheet.later.make = [make = std::move(sheet.later.make), names](std::size_t block, std::vector<Cell>& cells) {
+      std::vector<Cell> made;
+      make(block, made);
+      rename_in(made, names);
+      std::move(made.begin(), made.end(), std::back_inserter(cells));
+    };
   }
 }
 

@@ -6,7 +6,7 @@
 namespace seambook {
 namespace {
 
-using RowHeights = std::vector<std::pair<std::uint32_t, double>>;
+using RowHeights = std::map<std::uint32_t, double>;
 
 /// Of the rows from `first` on, before `end`; rows without cells are as tall as a line.
 double height_between(const RowHeights& heights, std::uint32_t first, std::uint32_t end) {
@@ -22,7 +22,7 @@ double height_between(const RowHeights& heights, std::uint32_t first, std::uint3
 void break_pages(Sheet& sheet, const std::vector<PageBlock>& blocks, bool letter_paper) {
   const RowHeights heights = row_heights(sheet);
   if (heights.empty() || blocks.empty()) return;
-  const std::uint32_t rows = heights.back().first + 1;
+  const std::uint32_t rows = heights.rbegin()->first + 1;
   const double room = page_height(sheet, letter_paper);
   const double repeated =
       sheet.repeat_rows ? height_between(heights, sheet.repeat_rows->first, sheet.repeat_rows->second + 1) : 0;

@@ -75,7 +75,7 @@ void put_order_terms(Sheet& sheet, const PriceRows& rows, const RateBook& book, 
     }
     put_number(sheet, row, cost_at::each, order.freight.si.value, as.decimals, Look::input);
     sheet.validations.push_back({row, cost_at::each, 0, 1e9, false, "freight, 0 or more"});
-    sheet.live.push_back({row, cost_at::each, order.freight.si.source, "freight",
+    sheet.live.push_back({row, cost_at::each, order.freight.si.source, order.freight.si.value, "freight",
                           book.currency + (order.freight_each ? " each" : " per lot")});
     put(sheet, row, cost_at::lot, order.freight_each ? "each piece" : "a lot", Look::note);
   }
@@ -88,7 +88,7 @@ void put_quantity(Sheet& sheet, const PriceRows& rows, std::uint16_t column, std
   put_number(sheet, row, column, static_cast<double>(quantity), 0, frozen ? Look::frozen : Look::input);
   if (frozen) return;
   sheet.validations.push_back({row, column, 1, 1e6, true, "pieces, 1 or more"});
-  sheet.live.push_back({row, column, no_source, fmt::format("{} of {}", column, quantities), {}});
+  sheet.live.push_back({row, column, no_source, static_cast<double>(quantity), fmt::format("{} of {}", column, quantities), {}});
 }
 
 void put_named_prices(Sheet& sheet, const PriceRows& rows, const SharedCells& shared, const Tape& tape) {

@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <memory>
+
 #include "quote/lift.hpp"
 #include "report/set_up_words.hpp"
 
@@ -31,6 +34,50 @@ void put_headings(SequencePage& page, const std::string& currency) {
   sheet.landscape = true;
 }
 
+/// What the rows of all stations are made from.
+struct SequenceRows {
+  const RateBook& book;
+  const Job& job;
+  const std::vector<StationWork>& work;
+  const std::vector<SetupRow>& setups;
+  Table table;
+  SharedCells shared;
+  std::vector<std::size_t> first;  // of each station its first row, counted from the table's; one more at the end
+};
+
+void put_step(const SequenceRows& rows, std::size_t s, std::size_t k, Sheet& sheet, std::uint32_t row) {
+  const StationWork& at = rows.work[s];
+  const Step& step = at.sequence.steps[k];
+  const OperationRef& ref = at.refs[step.operation];
+  const Procedure& procedure = rows.book.procedures[rows.job.joints[ref.joint].passes[ref.group].procedure];
+  put_number(sheet, row, SequenceAt::position, static_cast<double>(k + 1), 0);
+  put(sheet, row, SequenceAt::station, rows.book.stations[at.station].name);
+  put(sheet, row, SequenceAt::operation, at.problem.operations[step.operation].name, Look::wrapped);
+  put(sheet, row, SequenceAt::process,
+      process_word(rows.book.processes[procedure.process].number, rows.book.terms));
+  put(sheet, row, SequenceAt::tasks, task_words(at.problem.model, step.change), Look::wrapped);
+  put(sheet, row, SequenceAt::reason, step.reason, Look::wrapped);
+  const auto setup = std::ranges::lower_bound(rows.setups, std::pair(s, k), {},
+                                              [](const SetupRow& r) { return std::pair(r.station, r.step); });
+  if (setup == rows.setups.end() || setup->station != s || setup->step != k) return;
+  Tape tape;
+  setup_figures(lift_setup<Traced>(setup->inputs, 0, &tape), 0);
+  put_record(sheet, rows.table, rows.shared, rows.job, tape, row);
+}
+
+LaterRows rows_of_steps(const std::shared_ptr<const SequenceRows>& rows) {
+  return {rows->first.back(), [rows](std::size_t number, std::vector<Cell>& cells) {
+            const auto next = std::ranges::upper_bound(rows->first, number);
+            const auto s = static_cast<std::size_t>(next - rows->first.begin()) - 1;
+            Sheet own;
+            own.name = sequence_sheet;
+            own.cells.swap(cells);
+            put_step(*rows, s, number - rows->first[s], own,
+                     rows->table.first_row + static_cast<std::uint32_t>(number));
+            own.cells.swap(cells);
+          }};
+}
+
 }  // namespace
 
 SequencePage sequence_page(const RateBook& book, const Job& job, const std::vector<StationWork>& work,
@@ -41,32 +88,11 @@ SequencePage sequence_page(const RateBook& book, const Job& job, const std::vect
             "from each station's stated state. The order and the change tasks are locked: run again after a change.");
   put_headings(page, book.currency);
   page.table.first_row = heading_row + 1;
-  std::vector<Sheet> sheets(1);
-  std::swap(sheets[0], page.sheet);
-  std::uint32_t row = page.table.first_row;
-  std::size_t setup = 0;
-  Tape tape;
-  for (std::size_t s = 0; s < work.size(); ++s) {
-    for (std::size_t k = 0; k < work[s].sequence.steps.size(); ++k, ++row) {
-      const Step& step = work[s].sequence.steps[k];
-      const OperationRef& ref = work[s].refs[step.operation];
-      put_number(sheets[0], row, SequenceAt::position, static_cast<double>(k + 1), 0);
-      put(sheets[0], row, SequenceAt::station, book.stations[work[s].station].name);
-      put(sheets[0], row, SequenceAt::operation, work[s].problem.operations[step.operation].name, Look::wrapped);
-      put(sheets[0], row, SequenceAt::process,
-          process_word(
-              book.processes[book.procedures[job.joints[ref.joint].passes[ref.group].procedure].process].number,
-              book.terms));
-      put(sheets[0], row, SequenceAt::tasks, task_words(work[s].problem.model, step.change), Look::wrapped);
-      put(sheets[0], row, SequenceAt::reason, step.reason, Look::wrapped);
-      if (setup >= quote.setups.size() || quote.setups[setup].station != s || quote.setups[setup].step != k) continue;
-      tape.clear();
-      setup_figures(lift_setup<Traced>(quote.setups[setup++].inputs, 0, &tape), 0);
-      put_record(sheets, page.table, shared, job, tape, row);
-    }
-  }
-  std::swap(sheets[0], page.sheet);
+  SequenceRows rows{book, job, work, quote.setups, page.table, shared, {0}};
+  for (const StationWork& at : work) rows.first.push_back(rows.first.back() + at.sequence.steps.size());
+  std::uint32_t row = page.table.first_row + static_cast<std::uint32_t>(rows.first.back());
   page.last_row = row - 1;
+  page.sheet.later = rows_of_steps(std::make_shared<const SequenceRows>(std::move(rows)));
   for (const StationWork& at : work) {
     put_wide(page.sheet, ++row,
              fmt::format("{}: {}, a lot", book.stations[at.station].name, set_up_verdict(set_up_totals(at.sequence))),

@@ -13,6 +13,7 @@ struct SequencePage {
   Sheet sheet;
 };
 
+/// The sheet makes its rows later, of what it is given but for SharedCells.
 SequencePage sequence_page(const RateBook&, const Job&, const std::vector<StationWork>&, const Quote&,
                            const SharedCells&);
 

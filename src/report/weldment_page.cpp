@@ -36,18 +36,18 @@ const char* scaling_word(Scaling scaling) {
   return words[static_cast<std::size_t>(scaling)];
 }
 
-void put_weldments(const RateBook& book, const Job& job, const SharedCells& shared, WeldmentPage& page,
-                   std::vector<Sheet>& sheets) {
+void put_weldments(const RateBook& book, const Job& job, const SharedCells& shared, WeldmentPage& page) {
+  Sheet& sheet = page.sheet;
   Tape tape;
   for (std::size_t w = 0; w < job.weldments.size(); ++w) {
     tape.clear();
     const WeldmentRow row = gather_weldment(book, job, job.weldments[w]);
     weldment_figures(row.shape, lift_weldment<Traced>(row.inputs, 0, &tape), 0);
-    put(sheets[0], weldment_row(w), 0, job.weldments[w].name);
+    put(sheet, weldment_row(w), 0, job.weldments[w].name);
     // The count is an input here, though joints see it as shared.
     SharedCells others = shared;
     others.cells.erase(job.weldments[w].count.si.source);
-    put_record(sheets, page.table, others, job, tape, weldment_row(w));
+    put_record(sheet, page.table, others, job, tape, weldment_row(w));
   }
 }
 
@@ -61,7 +61,7 @@ void put_bought_line(const Bought& line, const Weldment* weldment, const std::st
   const double price = line.price.si.value;
   put_number(sheet, row, bought_column::price, price, 2, Look::input);
   sheet.validations.push_back({row, bought_column::price, 0, 1e9, false, "price, 0 or more"});
-  sheet.live.push_back({row, bought_column::price, line.price.si.source, "price",
+  sheet.live.push_back({row, bought_column::price, line.price.si.source, price, "price",
                         fmt::format("{} {}", currency, scaling_word(line.scaling))});
   double count = 1;
   if (weldment != nullptr && line.scaling == Scaling::each) {
@@ -108,8 +108,7 @@ void add_weldment_counts(SharedCells& cells, const Job& job) {
 
 WeldmentPage weldment_page(const RateBook& book, const Job& job, const SharedCells& shared) {
   WeldmentPage page;
-  std::vector<Sheet> sheets(1);
-  Sheet& sheet = sheets[0];
+  Sheet& sheet = page.sheet;
   sheet.name = weldments_sheet;
   put_title(sheet, "Weldments: fitting, turning, base metal, bought in",
             "for one piece. Tinted cells may be changed, grey ones need a new run.");
@@ -123,9 +122,8 @@ WeldmentPage weldment_page(const RateBook& book, const Job& job, const SharedCel
   sheet.column_widths = {20, 26, 14, 11, 12, 11, 12, 12, 12, 12, 12, 12};
   sheet.frozen_rows = heading_row + 1;
   sheet.landscape = true;
-  put_weldments(book, job, shared, page, sheets);
+  put_weldments(book, job, shared, page);
   page.last_row = weldment_row(job.weldments.size()) - 1;
-  page.sheet = std::move(sheets[0]);
   put_bought(job, book.currency, shared, page);
   return page;
 }

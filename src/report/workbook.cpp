@@ -4,9 +4,11 @@
 
 #include <algorithm>
 #include <string_view>
+#include <tuple>
 #include <utility>
 
 #include "basics/diagnostics.hpp"
+#include "report/sheet_rows.hpp"
 
 namespace seambook {
 namespace {
@@ -95,6 +97,13 @@ std::string content_text(const Cell& cell) {
 
 }  // namespace
 
+bool same_rule(const Validation& a, const Validation& b) {
+  const auto terms = [](const Validation& v) {
+    return std::tie(v.column, v.minimum, v.maximum, v.whole, v.message, v.choices, v.anything, v.or_empty);
+  };
+  return terms(a) == terms(b);
+}
+
 std::string column_name(std::uint16_t column) { return column_letters(column + 1U); }
 
 std::string cell_name(std::uint32_t row, std::uint16_t column, bool absolute) {
@@ -115,14 +124,12 @@ std::string sheet_reference(const std::string& name) {
 std::string dump(const Workbook& workbook) {
   std::string text;
   for (const Sheet& sheet : workbook.sheets) {
-    std::vector<const Cell*> cells;
-    for (const Cell& cell : sheet.cells) cells.push_back(&cell);
-    std::ranges::stable_sort(cells, {}, [](const Cell* cell) { return std::pair(cell->row, cell->column); });
     const std::string reference = sheet_reference(sheet.name);
-    for (const Cell* cell : cells) {
-      text += fmt::format("{}!{} {} {}\n", reference, cell_name(cell->row, cell->column), look_word(cell->look),
-                          content_text(*cell));
-    }
+    each_row(sheet, [&](RowCells cells) {
+      for (const Cell* cell : cells)
+        text += fmt::format("{}!{} {} {}\n", reference, cell_name(cell->row, cell->column), look_word(cell->look),
+                            content_text(*cell));
+    });
   }
   return text;
 }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <variant>
@@ -58,7 +59,11 @@ struct Validation {
   std::string message;                    // at most 255 characters
   std::vector<std::string> choices = {};  // together at most 255 characters, with a comma between; none holds a comma
   bool anything = false, or_empty = false;
+  std::uint32_t last_row = 0;  // where the rule holds down to this row; cells without a rule may lie between
 };
+
+/// Whether two rules are one but for where they hold.
+bool same_rule(const Validation&, const Validation&);
 
 /// Cells whose row is tinted when `formula` (relative to the range's first cell) is true.
 struct Highlight {
@@ -86,7 +91,9 @@ struct LiveInput {
   std::uint32_t row = 0;
   std::uint16_t column = 0;
   std::uint32_t source = 0;  // SourceId
+  double value = 0;          // as the cell shows it
   std::string words, unit;   // unit as the file would write it, with what follows the number: `EUR each`
+  std::string of = {};       // what its row is about, where no cell of the sheet tells
 };
 
 struct Merge {
@@ -94,9 +101,18 @@ struct Merge {
   std::uint16_t first_column = 0, last_column = 0;
 };
 
+/// Rows of a large page, made a block at a time when they are needed and let go, so that a page of a hundred thousand
+/// joints is never held. Blocks come from the top; their rows lie between those that the sheet holds, not among them.
+struct LaterRows {
+  std::size_t blocks = 0;
+  /// Appends a block's cells, none a heading. Refers to what the sheet was made from, which must outlive it.
+  std::function<void(std::size_t block, std::vector<Cell>&)> make;
+};
+
 struct Sheet {
   std::string name;
   std::vector<Cell> cells;  // any order; no cell twice
+  LaterRows later;
   std::vector<double> column_widths;
   std::vector<std::pair<std::uint32_t, double>> row_heights;  // points
   std::vector<Merge> merges;                                  // the leftmost cell's content spans the columns

@@ -110,6 +110,7 @@ void write_xlsx(const Workbook& workbook, const std::filesystem::path& path, con
   std::string parts = folder.empty() ? "." : folder.string();
   lxw_workbook_options options{};
   options.tmpdir = parts.data();
+  options.constant_memory = LXW_TRUE;  // a row is written as soon as the next one begins
   BookPointer book(workbook_new_opt(path.c_str(), &options));
   if (book == nullptr) throw std::bad_alloc();
   measure_columns_in_page_font(book.get());

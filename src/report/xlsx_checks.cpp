@@ -81,39 +81,22 @@ void check_cell(const Where& where, const Cell& cell) {
 
 std::uint64_t place_key(std::uint32_t row, std::uint16_t column) { return (std::uint64_t{row} << 16U) | column; }
 
-// Spanned columns of a merge must be blank: the file keeps only the leftmost cell's content.
-void check_merges(const Sheet& sheet, const std::vector<std::uint64_t>& filled) {
+void check_merges(const Sheet& sheet) {
   std::set<std::uint64_t> taken;
   for (const Merge& merge : sheet.merges) {
     const Where where{sheet.name, std::pair(merge.row, merge.first_column), ""};
     check_place(where, merge.row, merge.last_column);
     if (merge.first_column >= merge.last_column) refuse_cell(where, "a merge spans at least two columns");
-    for (std::uint16_t column = merge.first_column; column <= merge.last_column; ++column) {
-      const std::uint64_t cell = place_key(merge.row, column);
-      if (!taken.insert(cell).second) refuse_cell(where, "two merges overlap");
-      const bool inside = column > merge.first_column;
-      if (inside && std::ranges::binary_search(filled, cell))
-        refuse_cell(where, "a spanned cell has content of its own");
-    }
+    for (std::uint16_t column = merge.first_column; column <= merge.last_column; ++column)
+      if (!taken.insert(place_key(merge.row, column)).second) refuse_cell(where, "two merges overlap");
   }
 }
 
-void check_cells(const Sheet& sheet) {
-  std::vector<std::uint64_t> all, filled;
-  all.reserve(sheet.cells.size());
-  for (const Cell& cell : sheet.cells) {
-    check_cell({sheet.name, std::pair(cell.row, cell.column), {}}, cell);
-    all.push_back(place_key(cell.row, cell.column));
-    if (!std::holds_alternative<std::monostate>(cell.content)) filled.push_back(all.back());
-  }
-  std::ranges::sort(all);
-  std::ranges::sort(filled);
-  if (const auto twin = std::ranges::adjacent_find(all); twin != all.end()) {
-    const auto row = static_cast<std::uint32_t>(*twin >> 16U);
-    const auto column = static_cast<std::uint16_t>(*twin & 0xFFFFU);
-    refuse_cell({sheet.name, std::pair(row, column), {}}, "the cell is given twice");
-  }
-  check_merges(sheet, filled);
+// Spanned columns of a merge must be blank: the file keeps only the leftmost cell's content.
+bool spanned(const Cell& cell, const RowMarks& marks) {
+  return std::ranges::any_of(marks.merges, [&](const Merge& merge) {
+    return cell.column > merge.first_column && cell.column <= merge.last_column;
+  });
 }
 
 void check_validations(const Sheet& sheet) {
@@ -207,13 +190,25 @@ void check_writable(const Workbook& workbook) {
   check_sheet_names(workbook);
   check_defined_names(workbook);
   for (const Sheet& sheet : workbook.sheets) {
-    check_cells(sheet);
+    check_merges(sheet);
     check_validations(sheet);
     check_highlights(sheet);
     check_measures(sheet);
     check_charts(workbook, sheet);
     check_text({sheet.name, {}, "header"}, sheet.header, text_limit);
     check_text({sheet.name, {}, "footer"}, sheet.footer, text_limit);
+  }
+}
+
+void check_row(const Sheet& sheet, RowCells cells, const RowMarks& marks) {
+  const Cell* before = nullptr;
+  for (const Cell* cell : cells) {
+    const Where where{sheet.name, std::pair(cell->row, cell->column), {}};
+    check_cell(where, *cell);
+    if (before != nullptr && before->column == cell->column) refuse_cell(where, "the cell is given twice");
+    if (!std::holds_alternative<std::monostate>(cell->content) && spanned(*cell, marks))
+      refuse_cell(where, "a spanned cell has content of its own");
+    before = cell;
   }
 }
 

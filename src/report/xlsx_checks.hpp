@@ -5,12 +5,14 @@
 #include <string>
 #include <string_view>
 
-#include "report/workbook.hpp"
+#include "report/sheet_rows.hpp"
 
 namespace seambook {
 
-/// Throws std::invalid_argument naming the sheet and cell when the workbook cannot be written faithfully.
+/// Throws std::invalid_argument naming the sheet and cell when the workbook cannot be written faithfully. Cells are
+/// checked row by row, as they are written.
 void check_writable(const Workbook&);
+void check_row(const Sheet&, RowCells, const RowMarks&);
 /// The format reads `_x0041_` as an escaped `A`. Gives text that reads back as typed.
 std::string escaped_text(std::string_view text);
 /// As a property of the document, cut to what the format takes.

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <string_view>
 
 #include "report/terminal.hpp"
@@ -14,8 +13,6 @@ constexpr double one_line = 15.75, line_pitch = 12.75, title_line = 24;  // poin
 constexpr double tallest_row = 409;                                      // the format's limit
 constexpr double default_width = 8.43;                                   // of a column nobody gave a width
 constexpr double letters_per_width = 1.05;  // a column is measured in digits; mixed text runs a little narrower
-
-using Heights = std::map<std::uint32_t, double>;
 
 bool wraps_text(Look look) {
   return look == Look::wrapped || look == Look::heading || look == Look::note || look == Look::warning;
@@ -58,18 +55,26 @@ void add_need(double& height, const Sheet& sheet, const Cell& cell, const Merge*
 
 }  // namespace
 
-std::vector<std::pair<std::uint32_t, double>> row_heights(const Sheet& sheet) {
-  std::map<std::pair<std::uint32_t, std::uint16_t>, const Merge*> merges;
-  for (const Merge& merge : sheet.merges) merges[{merge.row, merge.first_column}] = &merge;
-  Heights heights;
-  auto of_row = heights.end();
-  for (const Cell& cell : sheet.cells) {
-    if (of_row == heights.end() || of_row->first != cell.row) of_row = heights.try_emplace(cell.row, one_line).first;
-    const auto merge = merges.find({cell.row, cell.column});
-    add_need(of_row->second, sheet, cell, merge == merges.end() ? nullptr : merge->second);
+double row_height(const Sheet& sheet, RowCells cells, const RowMarks& marks) {
+  if (marks.height) return *marks.height;
+  double height = one_line;
+  for (const Cell* cell : cells) {
+    const auto merge = std::ranges::find(marks.merges, cell->column, &Merge::first_column);
+    add_need(height, sheet, *cell, merge == marks.merges.end() ? nullptr : &*merge);
   }
-  for (const auto& [row, height] : sheet.row_heights) heights[row] = height;
-  return {heights.begin(), heights.end()};
+  return height;
+}
+
+std::map<std::uint32_t, double> row_heights(const Sheet& sheet) {
+  const std::map<std::uint32_t, RowMarks> marks = row_marks(sheet);
+  std::map<std::uint32_t, double> heights;
+  for (const auto& [row, mark] : marks)
+    if (mark.height) heights[row] = *mark.height;
+  each_row(sheet, [&](RowCells cells) {
+    const auto mark = marks.find(cells.front()->row);
+    heights[cells.front()->row] = row_height(sheet, cells, mark == marks.end() ? RowMarks{} : mark->second);
+  });
+  return heights;
 }
 
 }  // namespace seambook

@@ -2,14 +2,13 @@
 // none fits it to merged cells, and they crowd single lines: so text is measured here, and single lines get some air.
 #pragma once
 
-#include <utility>
-#include <vector>
-
-#include "report/workbook.hpp"
+#include "report/sheet_rows.hpp"
 
 namespace seambook {
 
-/// Heights in points by row, ascending. A height that the sheet gives is taken as it is.
-std::vector<std::pair<std::uint32_t, double>> row_heights(const Sheet&);
+/// In points. A height that the sheet gives is taken as it is.
+double row_height(const Sheet&, RowCells, const RowMarks&);
+/// Of all rows that have cells or a height given.
+std::map<std::uint32_t, double> row_heights(const Sheet&);
 
 }  // namespace seambook

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <stdexcept>
-#include <tuple>
 
 #include "report/xlsx_checks.hpp"
 #include "report/xlsx_errors.hpp"
@@ -20,22 +19,15 @@ struct RuleRange {
   std::uint32_t last_row = 0;
 };
 
-/// Cells between both that have no rule are no inputs: locked, it does not matter that the range covers them.
-bool continues_range(const RuleRange& range, const Validation& next) {
-  const auto terms = [](const Validation& v) {
-    return std::tie(v.column, v.minimum, v.maximum, v.whole, v.message, v.choices, v.anything, v.or_empty);
-  };
-  return terms(range.rule) == terms(next);
-}
-
 std::vector<RuleRange> joined_rules(std::vector<Validation> rules) {
   std::ranges::stable_sort(rules, {}, [](const Validation& rule) { return std::pair(rule.column, rule.row); });
   std::vector<RuleRange> ranges;
+  // Cells between that have no rule are no inputs: locked, it does not matter that the range covers them.
   for (const Validation& rule : rules) {
-    if (!ranges.empty() && continues_range(ranges.back(), rule)) {
-      ranges.back().last_row = rule.row;
+    if (!ranges.empty() && same_rule(ranges.back().rule, rule)) {
+      ranges.back().last_row = std::max(rule.row, rule.last_row);
     } else {
-      ranges.push_back({rule, rule.row});
+      ranges.push_back({rule, std::max(rule.row, rule.last_row)});
     }
   }
   return ranges;

@@ -3,7 +3,9 @@
 #include <xlsxwriter.h>
 
 #include <algorithm>
-#include <numeric>
+#include <functional>
+#include <limits>
+#include <set>
 
 #include "report/xlsx_charts.hpp"
 #include "report/xlsx_checks.hpp"
@@ -15,16 +17,6 @@
 namespace seambook {
 namespace {
 
-using Order = std::vector<std::uint32_t>;
-
-Order reading_order(const Sheet& sheet) {
-  Order order(sheet.cells.size());
-  std::iota(order.begin(), order.end(), 0U);
-  const auto place = [&](std::uint32_t at) { return std::pair(sheet.cells[at].row, sheet.cells[at].column); };
-  if (!std::ranges::is_sorted(order, {}, place)) std::ranges::sort(order, {}, place);
-  return order;
-}
-
 // A figure stands to the right also where it is only a word such as "none".
 bool stands_right(const Cell& cell) {
   if (cell.look == Look::figure) return true;
@@ -34,20 +26,45 @@ bool stands_right(const Cell& cell) {
 
 Side side_of_text(const Cell& cell) { return cell.column == 0 ? Side::left : Side::left_with_room; }
 
+// Which columns hold numbers, as far as it is known; the nearest cell below a heading tells.
+using NumberColumns = std::map<std::uint16_t, bool>;
+
+std::uint32_t first_later_row(const LaterRows& later) {
+  std::vector<Cell> cells;
+  for (std::size_t block = 0; block < later.blocks && cells.empty(); ++block) later.make(block, cells);
+  return cells.empty() ? std::numeric_limits<std::uint32_t>::max() : std::ranges::min(cells, {}, &Cell::row).row;
+}
+
+void learn(NumberColumns& columns, const Cell& cell) {
+  if (!std::holds_alternative<std::monostate>(cell.content)) columns.insert_or_assign(cell.column, stands_right(cell));
+}
+
+// From rows that are made later, the first ones: all of them would take as long as the sheet.
+void learn_from_later(NumberColumns& columns, const LaterRows& later) {
+  constexpr std::size_t blocks_tried = 100;
+  std::vector<Cell> cells;
+  for (std::size_t block = 0; block < std::min(later.blocks, blocks_tried); ++block) later.make(block, cells);
+  for (auto cell = cells.rbegin(); cell != cells.rend(); ++cell) learn(columns, *cell);
+}
+
 // A heading goes with what stands below it in its column.
-std::vector<Side> sides(const Sheet& sheet, const Order& order) {
-  std::vector<Side> result(sheet.cells.size());
-  std::vector<bool> number_below;
-  for (std::size_t k = order.size(); k-- > 0;) {
-    const auto at = order[k];
-    const Cell& cell = sheet.cells[at];
-    if (cell.column >= number_below.size()) number_below.resize(cell.column + 1U);
-    const bool blank = std::holds_alternative<std::monostate>(cell.content), heading = cell.look == Look::heading;
-    if (!blank && !heading) number_below[cell.column] = stands_right(cell);
-    const bool at_right = heading ? number_below[cell.column] : stands_right(cell);
-    result[at] = at_right ? Side::right : side_of_text(cell);
+std::set<const Cell*> headings_at_right(const Sheet& sheet) {
+  std::vector<const Cell*> cells;
+  cells.reserve(sheet.cells.size());
+  for (const Cell& cell : sheet.cells) cells.push_back(&cell);
+  std::ranges::stable_sort(cells, std::greater<>(), [](const Cell* cell) { return cell->row; });
+  const std::uint32_t later_from = first_later_row(sheet.later);
+  std::set<const Cell*> found;
+  NumberColumns numbers;
+  bool learnt = false;
+  for (const Cell* cell : cells) {
+    if (!learnt && cell->row < later_from) learn_from_later(numbers, sheet.later), learnt = true;
+    if (cell->look != Look::heading)
+      learn(numbers, *cell);
+    else if (const auto column = numbers.find(cell->column); column != numbers.end() && column->second)
+      found.insert(cell);
   }
-  return result;
+  return found;
 }
 
 double without_sign_of_zero(double value) { return value == 0 ? 0.0 : value; }
@@ -76,30 +93,54 @@ void write_cell(lxw_worksheet* page, const Cell& cell, lxw_format* format) {
   }
 }
 
-// A merge writes all its cells, so it comes before the content of the leftmost one.
-void write_merges(Looks& looks, lxw_worksheet* page, const Sheet& sheet, const Order& order,
-                  const std::vector<Side>& side) {
-  const auto place_of = [&](std::uint32_t at) { return std::pair(sheet.cells[at].row, sheet.cells[at].column); };
-  const Cell blank;
-  for (const Merge& merge : sheet.merges) {
-    const std::pair place(merge.row, merge.first_column);
-    const auto found = std::ranges::lower_bound(order, place, {}, place_of);
-    const bool given = found != order.end() && place_of(*found) == place;
-    const Cell& leftmost = given ? sheet.cells[*found] : blank;
-    lxw_format* format = format_of(looks, leftmost.look, leftmost.number_format, given ? side[*found] : Side::left);
-    must(worksheet_merge_range(page, merge.row, merge.first_column, merge.row, merge.last_column, "", format));
-  }
-}
+// One row after the other, as the library takes them where it holds no more than one.
+class RowWriter {
+ public:
+  RowWriter(Looks& looks, lxw_worksheet* page, const Sheet& sheet)
+      : looks_(looks), page_(page), sheet_(sheet), marks_(row_marks(sheet)), at_right_(headings_at_right(sheet)) {}
 
-void write_cells(Looks& looks, lxw_worksheet* page, const Sheet& sheet) {
-  const Order order = reading_order(sheet);
-  const std::vector<Side> side = sides(sheet, order);
-  write_merges(looks, page, sheet, order, side);
-  for (const std::uint32_t at : order) {
-    const Cell& cell = sheet.cells[at];
-    write_cell(page, cell, format_of(looks, cell.look, cell.number_format, side[at]));
+  void write_all() {
+    auto next = marks_.begin();  // rows that have marks and no cells come between
+    each_row(sheet_, [&](RowCells cells) {
+      const std::uint32_t row = cells.front()->row;
+      while (next != marks_.end() && next->first < row) write_marks(next->first, next->second), ++next;
+      const bool marked = next != marks_.end() && next->first == row;
+      write_row(cells, marked ? next->second : RowMarks{});
+      if (marked) ++next;
+    });
+    for (; next != marks_.end(); ++next) write_marks(next->first, next->second);
   }
-}
+
+ private:
+  Side side_of(const Cell& cell) const {
+    const bool at_right = cell.look == Look::heading ? at_right_.contains(&cell) : stands_right(cell);
+    return at_right ? Side::right : side_of_text(cell);
+  }
+  lxw_format* format(const Cell& cell) { return format_of(looks_, cell.look, cell.number_format, side_of(cell)); }
+
+  void write_marks(std::uint32_t row, const RowMarks& marks) {
+    if (marks.height) must(worksheet_set_row(page_, row, *marks.height, nullptr));
+    for (const Merge& merge : marks.merges) write_merge(merge, format_of(looks_, Look::text, "", Side::left));
+  }
+  void write_merge(const Merge& merge, lxw_format* format) {
+    must(worksheet_merge_range(page_, merge.row, merge.first_column, merge.row, merge.last_column, "", format));
+  }
+  void write_row(RowCells cells, const RowMarks& marks) {
+    check_row(sheet_, cells, marks);
+    must(worksheet_set_row(page_, cells.front()->row, row_height(sheet_, cells, marks), nullptr));
+    for (const Merge& merge : marks.merges) {  // writes all its cells, so it comes before the leftmost one's content
+      const auto leftmost = std::ranges::find(cells, merge.first_column, &Cell::column);
+      write_merge(merge, leftmost != cells.end() ? format(**leftmost) : format_of(looks_, Look::text, "", Side::left));
+    }
+    for (const Cell* cell : cells) write_cell(page_, *cell, format(*cell));
+  }
+
+  Looks& looks_;
+  lxw_worksheet* page_;
+  const Sheet& sheet_;
+  std::map<std::uint32_t, RowMarks> marks_;
+  std::set<const Cell*> at_right_;
+};
 
 }  // namespace
 
@@ -108,8 +149,7 @@ void write_sheet(Looks& looks, lxw_worksheet* page, const Sheet& sheet, bool let
     const auto column = static_cast<std::uint16_t>(at);
     must(worksheet_set_column(page, column, column, sheet.column_widths[at], nullptr));
   }
-  write_cells(looks, page, sheet);
-  for (const auto& [row, height] : row_heights(sheet)) must(worksheet_set_row(page, row, height, nullptr));
+  RowWriter(looks, page, sheet).write_all();
   add_validations(page, sheet);
   add_highlights(looks, page, sheet);
   for (const Chart& chart : sheet.charts) insert_chart(looks.book, page, chart);

@@ -70,8 +70,8 @@ def cell_list(workbook):
                 continue
             text = parts.read(name)
             counts["formula"] += text.count(b"<f>")
-            counts["string"] += text.count(b' t="s"')
-            counts["number"] += text.count(b"<v>") - text.count(b"<f>") - text.count(b' t="s"')
+            counts["string"] += text.count(b' t="inlineStr"')
+            counts["number"] += text.count(b"<v>") - text.count(b"<f>")
     columns = 20
     return counts, "".join(f"{-(-count // columns)} {columns} {kind}\n" for kind, count in counts.items() if count)
 

@@ -13,6 +13,7 @@
 #include "read/job_text.hpp"
 #include "read/rate_text.hpp"
 #include "report/quote_book.hpp"
+#include "report/sheet_rows.hpp"
 #include "schedule/instants.hpp"
 #include "schedule/shop_work.hpp"
 
@@ -84,11 +85,13 @@ void check_price(const Quote& quote) {
 
 void check_workbook(const Workbook& workbook) {
   for (const Sheet& sheet : workbook.sheets) {
-    for (const Cell& cell : sheet.cells) {
-      if (const auto* number = std::get_if<double>(&cell.content)) require(std::isfinite(*number));
-      if (const auto* formula = std::get_if<Formula>(&cell.content))
-        if (const auto* number = std::get_if<double>(&formula->value)) require(std::isfinite(*number));
-    }
+    each_row(sheet, [](RowCells cells) {
+      for (const Cell* cell : cells) {
+        if (const auto* number = std::get_if<double>(&cell->content)) require(std::isfinite(*number));
+        if (const auto* formula = std::get_if<Formula>(&cell->content))
+          if (const auto* shown = std::get_if<double>(&formula->value)) require(std::isfinite(*shown));
+      }
+    });
   }
 }
 

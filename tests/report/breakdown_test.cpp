@@ -6,6 +6,7 @@
 #include "report/breakdown_page.hpp"
 #include "report/overview_page.hpp"
 #include "report/quote_book.hpp"
+#include "report/sheet_rows.hpp"
 
 using namespace seambook;
 
@@ -53,8 +54,8 @@ TEST_CASE("the pages for the shop foot with the quote") {
     CAPTURE(file);
     const test::Quoted q = test::quoted(test::load_job(file));
     const Quote& quote = q.quote;
-    const Workbook workbook =
-        quote_workbook(*q.loaded.book, *q.loaded.job, q.estimated, q.work, quote, q.loaded.diagnostics);
+    Workbook workbook = quote_workbook(*q.loaded.book, *q.loaded.job, q.estimated, q.work, quote, q.loaded.diagnostics);
+    hold_rows(workbook);
     const PieceTotals piece = piece_totals(*q.loaded.job, q.estimated, quote);
 
     const Sheet& breakdown = sheet_of(workbook, breakdown_sheet);

@@ -7,6 +7,7 @@
 #include "quoted.hpp"
 #include "report/edits_page.hpp"
 #include "report/quote_book.hpp"
+#include "report/sheet_rows.hpp"
 
 using namespace seambook;
 
@@ -20,6 +21,7 @@ struct Book {
 Book book_of(test::LoadedJob loaded) {
   test::Quoted q = test::quoted(std::move(loaded));
   Workbook workbook = quote_workbook(*q.loaded.book, *q.loaded.job, q.estimated, q.work, q.quote, q.loaded.diagnostics);
+  hold_rows(workbook);  // what they are made from moves on
   return {std::move(q.loaded), std::move(workbook)};
 }
 
