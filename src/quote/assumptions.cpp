@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "estimate/like_rows.hpp"
 #include "quote/job_work.hpp"
 #include "quote/lift.hpp"
 #include "quote/quote.hpp"
@@ -54,13 +55,13 @@ std::string method_in_words(const LabourMethod& method) {
 }  // namespace
 
 std::vector<SourceId> joint_sources(const RateBook& book, const Job& job) {
-  std::vector<SourceId> out;
+  std::vector<SourceId> all, out;
+  for (SourceId id = 0; id < book.sources.size(); ++id) all.push_back(id);
   Tape tape;
-  for (const Joint& joint : job.joints) {
+  for (const LikeRows& like : like_rows(book, job, all)) {  // joints of a kind read the same
     tape.clear();
-    row_figures(lift_row<Traced>(gather_row(book, job, joint), &tape));
+    row_figures(lift_row<Traced>(like.row, &tape));
     collect(tape, out);
-    if (out.size() > 100'000) sort_unique(out);
   }
   sort_unique(out);
   return out;

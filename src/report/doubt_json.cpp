@@ -11,7 +11,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string compact(const Json& json) { return json.dump(-1, ' ', false, Json::error_handler_t::replace); }
+std::string laid_out(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace); }
 
 Json percentiles_json(const Percentiles& p) { return {{"p10", p.p10}, {"p50", p.p50}, {"p80", p.p80}, {"p90", p.p90}}; }
 
@@ -25,13 +25,13 @@ std::string doubt_json(const Doubt& doubt) {
   json["samples"] = doubt.samples;
   json["total"] = doubt.total.si;
   json["cost"] = doubt.cost.si;
-  if (doubt.samples == 0) return compact(json);
+  if (doubt.samples == 0) return laid_out(json);
   json["totals"] = percentiles_json(doubt.totals);
   json["costs"] = percentiles_json(doubt.costs);
   json["contingency_p80_percent"] = doubt.contingency_p80.si / unit::percent.si;
   json["contingency_p90_percent"] = doubt.contingency_p90.si / unit::percent.si;
   json["histogram"] = {{"from", doubt.bars_from.si}, {"width", doubt.bar_width.si}, {"samples", doubt.bars}};
-  return compact(json);
+  return laid_out(json);
 }
 
 namespace {
@@ -54,7 +54,7 @@ Json driver_json(const RateBook& book, const DoubtDriver& driver) {
 std::string drivers_json(const RateBook& book, const Doubt& doubt) {
   Json json = Json::array();
   for (const DoubtDriver& driver : doubt.drivers) json.push_back(driver_json(book, driver));
-  return compact(json);
+  return laid_out(json);
 }
 
 namespace {
@@ -78,7 +78,7 @@ std::string inputs_json(const WrittenInputs& inputs) {
   json["job"] = {{"name", inputs.job.name}, {"text", inputs.job.text}};
   json["takeoffs"] = texts_json(inputs.takeoffs);
   json["rates"] = texts_json(inputs.rates);
-  return compact(json);
+  return laid_out(json);
 }
 
 std::string changes_json(const Changes& changes) {
@@ -104,7 +104,7 @@ std::string changes_json(const Changes& changes) {
                              {"now", item.after.empty() ? Json(nullptr) : Json(item.after)}});
   json["items_left_out"] = changes.items_left_out;
   json["notes"] = changes.notes;
-  return compact(json);
+  return laid_out(json);
 }
 
 }  // namespace seambook

@@ -38,7 +38,9 @@ struct Where {
 
 // The format counts characters outside the basic plane twice.
 void check_text(const Where& where, std::string_view text, std::size_t limit) {
-  std::size_t length = 0;
+  const auto plain = std::ranges::find_if(text, [](char c) { return c < ' ' || c > '~'; });
+  std::size_t length = static_cast<std::size_t>(plain - text.begin());  // by far most texts are plain to their ends
+  text.remove_prefix(length);
   while (!text.empty()) {
     const Character next = character_at(text, 0);
     if (!next.valid) refuse_cell(where, "the text is not valid UTF-8");

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cmath>
+#include <functional>
 
 #include "trace/vocabulary.hpp"
 
@@ -20,9 +21,16 @@ struct Piece {
   Binding binding = Binding::atom;
 };
 
-double tidy(double x) {  // 0.9999999999999999 is 1: the residue of multiplying unit scales
-  const double digits15 = std::strtod(fmt::format("{:.14e}", x).c_str(), nullptr);
-  return digits15;
+/// 0.9999999999999999 is 1: the residue of multiplying unit scales. There are few of them, which come again and again.
+double tidy(double x) {
+  struct Known {
+    double x = 0, digits15 = 0;
+  };
+  constexpr std::size_t slots = 256;
+  thread_local std::array<Known, slots> known{};
+  Known& slot = known[std::hash<double>()(x) % slots];
+  if (slot.x != x) slot = {x, std::strtod(fmt::format("{:.14e}", x).c_str(), nullptr)};
+  return slot.digits15;
 }
 
 class Renderer {

@@ -16,6 +16,7 @@ job: repeating
 base_metal: S235
 weldments:
   - name: frame
+    free_issue: true
     joints:
       - {id: A, weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, note: left}
       - {id: B, weld: fillet, leg: 5 mm, thickness: 8 mm, length: 240 mm, note: right}
