@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "report/formula_memory.hpp"
+
 namespace seambook {
 namespace {
 
@@ -118,11 +120,17 @@ void put_wide(Sheet& sheet, std::uint32_t row, const std::string& text, Look loo
 }
 
 LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string sheet, std::uint32_t row) {
-  return [&table, &shared, sheet = std::move(sheet), row](const Tape& tape,
-                                                          std::uint32_t node) -> std::optional<LeafText> {
+  return cells_of(table, shared, std::move(sheet), row,
+                  [row](std::uint32_t of_label) { return std::to_string(std::uint64_t{row} + of_label + 1); });
+}
+
+LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string sheet, std::uint32_t row,
+                    std::function<std::string(std::uint32_t)> name_of) {
+  return [&table, &shared, sheet = std::move(sheet), row, name_of = std::move(name_of)](
+             const Tape& tape, std::uint32_t node) -> std::optional<LeafText> {
     const Label& label = tape.labels[tape.nodes[node].label];
     if (const auto at = table.columns.find(label.figure); at != table.columns.end()) {
-      const std::string cell = cell_name(row + label.row, at->second.column);
+      const std::string cell = column_name(at->second.column) + name_of(label.row);
       const bool here = at->second.sheet == sheet;
       return shown_leaf(here ? cell : sheet_reference(at->second.sheet) + "!" + cell,
                         shown_in(shared.terms, *label.figure).unit);
@@ -134,14 +142,20 @@ LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string s
 
 void put_record(Sheet& sheet, const Table& table, const SharedCells& shared, const Job& job, const Tape& tape,
                 std::uint32_t row) {
+  FormulaMemory of_this_one;
+  put_record(sheet, table, shared, job, tape, row, of_this_one);
+}
+
+void put_record(Sheet& sheet, const Table& table, const SharedCells& shared, const Job& job, const Tape& tape,
+                std::uint32_t row, FormulaMemory& formulas) {
   const std::vector<bool> read = read_nodes(tape);
-  const LeafFinder leaves = cells_of(table, shared, sheet.name, row);
+  formulas.begin(tape, table, shared, sheet.name, row);
   each_cell_of(sheet, table, tape, [&](std::uint32_t i, const Label& label, std::uint16_t column) {
     const TapeNode& node = tape.nodes[i];
     const std::uint32_t in_row = row + label.row;
     const Shown as = shown_in(shared.terms, *label.figure);
     if (node.op != Op::input) {
-      sheet.cells.push_back({in_row, column, Formula{formula(tape, i, as.unit, leaves), shown_number(node.value, as.unit)},
+      sheet.cells.push_back({in_row, column, Formula{formulas.formula(i, as.unit), shown_number(node.value, as.unit)},
                              Look::figure, number_format(as.decimals, is_money(as.unit))});
     } else if (!read[i]) {  // said by the job, used by no formula
       put_number(sheet, in_row, column, shown_number(node.value, as.unit), as.decimals);

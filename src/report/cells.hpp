@@ -35,6 +35,8 @@ struct SharedCells {
   const LeafText* home(SourceId, std::uint32_t row) const;
 };
 
+class FormulaMemory;
+
 inline constexpr std::uint32_t heading_row = 3;  // of a table page; its data follow
 inline constexpr const char* rates_sheet = "Rates";
 
@@ -64,9 +66,14 @@ void put_title(Sheet&, const std::string& title, const std::string& below);
 /// A record's names as cells of `table`, seen from `sheet`; row 0 of the labels stands in `row`. Named figures without
 /// a column expand.
 LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string sheet, std::uint32_t row);
+/// The same with rows called otherwise than by their numbers; `name_of` is given the label's.
+LeafFinder cells_of(const Table& table, const SharedCells& shared, std::string sheet, std::uint32_t row,
+                    std::function<std::string(std::uint32_t)> name_of);
 /// Writes the cells that one record has on this sheet: named figures as formulas, inputs as links to shared cells or as
 /// inputs of their own.
 void put_record(Sheet&, const Table&, const SharedCells&, const Job&, const Tape&, std::uint32_t row);
+/// The same with formulas from a memory of this table's and sheet's.
+void put_record(Sheet&, const Table&, const SharedCells&, const Job&, const Tape&, std::uint32_t row, FormulaMemory&);
 /// Only the inputs of its own.
 void put_record_inputs(Sheet&, const Table&, const SharedCells&, const Job&, const Tape&, std::uint32_t row);
 

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "report/formula_memory.hpp"
 #include "report/heat_page.hpp"
 
 namespace seambook {
@@ -47,9 +48,9 @@ void put_constants(const RowFigures<Traced>& figures, const Table& table, std::u
   for (std::uint32_t g = 0; g < figures.passes.size(); ++g) show(fig::passes, figures.passes[g].passes.si, g);
 }
 
-}  // namespace
-
-void put_joint(const JointRows& rows, std::size_t page, std::size_t j, std::vector<Cell>& cells) {
+/// Appends the cells that joint `j` has on the page.
+void put_joint(const JointRows& rows, std::size_t page, std::size_t j, FormulaMemory& formulas,
+               std::vector<Cell>& cells) {
   const Joint& joint = rows.job.joints[j];
   const std::uint32_t row = rows.first[j];
   Sheet sheet;
@@ -60,7 +61,7 @@ void put_joint(const JointRows& rows, std::size_t page, std::size_t j, std::vect
   const RowFigures<Traced> figures = row_figures(lift_row<Traced>(inputs, &tape));
   put_names(rows, joint, page, row, sheet);
   if (page == materials_page_number) put_materials(rows, joint, row, sheet);
-  put_record(sheet, rows.table, rows.shared, rows.job, tape, row);
+  put_record(sheet, rows.table, rows.shared, rows.job, tape, row, formulas);
   if (page == passes_page_number) put_constants(figures, rows.table, row, sheet);
   if (page == heat_page_number)
     put_heat(rows.book, joint, row_figures(lift_row<double>(inputs)), tape, rows.table, rows.shared, rows.heat_columns,
@@ -68,10 +69,13 @@ void put_joint(const JointRows& rows, std::size_t page, std::size_t j, std::vect
   sheet.cells.swap(cells);
 }
 
+}  // namespace
+
 LaterRows rows_of_joints(std::shared_ptr<const JointRows> rows, std::size_t page) {
   const std::size_t joints = rows->job.joints.size();
-  return {joints, [rows = std::move(rows), page](std::size_t j, std::vector<Cell>& cells) {
-            put_joint(*rows, page, j, cells);
+  const auto formulas = std::make_shared<FormulaMemory>();
+  return {joints, [rows = std::move(rows), formulas, page](std::size_t j, std::vector<Cell>& cells) {
+            put_joint(*rows, page, j, *formulas, cells);
           }};
 }
 

@@ -21,8 +21,6 @@ struct JointRows {
   std::uint16_t heat_columns = 0;    // of the heat page, all
 };
 
-/// Appends the cells that joint `j` has on a page (as in joint_columns).
-void put_joint(const JointRows&, std::size_t page, std::size_t j, std::vector<Cell>&);
 /// Makes all rows of a page when they are needed.
 LaterRows rows_of_joints(std::shared_ptr<const JointRows>, std::size_t page);
 
