@@ -85,7 +85,7 @@ void add_job_options(CLI::App& sub, Verb verb, RawArguments& raw) {
   if (verb == Verb::plan) add_plan_options(sub, raw);
   if (takes_jobs_one_by_one(verb)) add_list_options(sub, raw);
   sub.add_option("--date", raw.date, "date of the result; today when left out")->type_name("YYYY-MM-DD");
-  if (verb != Verb::explain) sub.add_flag("--json", raw.json, "the result as JSON on standard output");
+  sub.add_flag("--json", raw.json, "the result as JSON on standard output");
   if (verb != Verb::rates) sub.add_flag("--strict", raw.strict, "a job with warnings counts as faulty and is not done");
 }
 

@@ -4,6 +4,7 @@
 
 #include "quote/piece_totals.hpp"
 #include "report/element_minutes.hpp"
+#include "report/page_blocks.hpp"
 #include "report/price_split.hpp"
 
 namespace seambook {
@@ -231,9 +232,11 @@ Sheet breakdown_page(const RateBook& book, const Job& job, const Estimate& estim
   row = put_price_split(sheet, row, book, quote, cost, split);
   row = put_element_minutes(sheet, row, book, estimate, piece_totals(job, estimate, quote).floor, pages);
   put_lines(sheet, row, "by joint", joint_lines(job, estimate, pages), book, pages, true);
+  sheet.repeat_rows = {row, row};
   sheet.column_widths = {40, 11, 11, 12, 11, 11, 11, 11, 13, 12, 10, 13};
   sheet.frozen_rows = 2;
   sheet.landscape = true;
+  break_pages(sheet, {{heading_row, false}, {row, false}}, book.letter_paper);
   return sheet;
 }
 

@@ -11,8 +11,6 @@ Sheet& sheet_named(std::vector<Sheet>& sheets, const std::string& name) {
   return *std::find_if(sheets.begin(), sheets.end(), [&](const Sheet& s) { return s.name == name; });
 }
 
-bool is_money(const Unit& unit) { return std::string_view(unit.word) == unit::money.word; }
-
 void put_input(Sheet& sheet, const SharedCells& shared, const Job& job, const Label& label, double value,
                std::uint32_t row, std::uint16_t column) {
   const Shown as = shown_in(shared.terms, *label.figure);
@@ -55,11 +53,8 @@ void put(Sheet& sheet, std::uint32_t row, std::uint16_t column, std::string text
 void put_number(Sheet& sheet, std::uint32_t row, std::uint16_t column, double value, int decimals, Look look) {
   sheet.cells.push_back({row, column, value, look, number_format(decimals)});
 }
-void put_frozen_money(Sheet& sheet, std::uint32_t row, std::uint16_t column, double money, int decimals) {
-  sheet.cells.push_back({row, column, money, Look::frozen, number_format(decimals, true)});
-}
 void put_formula(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula formula, int decimals, Look look) {
-  sheet.cells.push_back({row, column, std::move(formula), look, number_format(decimals, decimals == 2)});
+  sheet.cells.push_back({row, column, std::move(formula), look, number_format(decimals)});
 }
 
 void put_share(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula formula) {
@@ -67,8 +62,8 @@ void put_share(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula fo
   sheet.cells.back().number_format = "0.0\" %\"";
 }
 
-std::string number_format(int decimals, bool money) {
-  std::string code = money ? "#,##0" : "0";
+std::string number_format(int decimals) {
+  std::string code = "#,##0";
   if (decimals > 0) code += "." + std::string(static_cast<std::size_t>(decimals), '0');
   return code;
 }
@@ -139,7 +134,7 @@ void put_record(std::vector<Sheet>& sheets, const Table& table, const SharedCell
     }
     const std::string text = formula(tape, i, as.unit, cells_of(table, shared, sheet.name, row));
     sheet.cells.push_back({in_row, at->second.column, Formula{text, shown_number(node.value, as.unit)}, Look::figure,
-                           number_format(as.decimals, is_money(as.unit))});
+                           number_format(as.decimals)});
   }
 }
 

@@ -2,11 +2,13 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <set>
 
 #include "report/heat_page.hpp"
 #include "report/joint_columns.hpp"
+#include "report/terminal.hpp"
 
 namespace seambook {
 namespace {
@@ -84,14 +86,23 @@ bool lay_out(const std::set<const Figure*>& found, const RateBook& book, JointPa
   return heat;
 }
 
+/// Words of a joint's row, in a column that is as wide as they are; what is very long wraps.
+void put_fitting(Sheet& sheet, std::uint32_t row, std::uint16_t column, const std::string& words) {
+  constexpr double letter = 0.92, widest = 40;  // of a column's digits
+  const double wanted = static_cast<double>(display_width(words)) * letter + 1;
+  double& width = sheet.column_widths[column];
+  width = std::max(width, std::min(wanted, widest));
+  put(sheet, row, column, words, wanted > widest ? Look::wrapped : Look::text);
+}
+
 void put_names(const RateBook& book, const Job& job, const Joint& joint, JointPages& pages, std::uint32_t row) {
   for (Sheet& sheet : pages.sheets) {
     for (std::uint32_t g = 0; g < joint.passes.size(); ++g) {
       const Procedure& procedure = book.procedures[joint.passes[g].procedure];
-      put(sheet, row + g, 0, job.weldments[joint.weldment].name);
-      put(sheet, row + g, 1, joint.id);
-      put(sheet, row + g, 2,
-          joint.mark.empty() ? weld_in_words(joint) : fmt::format("{}: {}", weld_in_words(joint), joint.mark));
+      put_fitting(sheet, row + g, 0, job.weldments[joint.weldment].name);
+      put_fitting(sheet, row + g, 1, joint.id);
+      put_fitting(sheet, row + g, 2,
+                  joint.mark.empty() ? weld_in_words(joint) : fmt::format("{}: {}", weld_in_words(joint), joint.mark));
       put(sheet, row + g, 3, procedure.name);
       put(sheet, row + g, 4, process_word(book.processes[procedure.process].number, book.terms));
     }
@@ -138,7 +149,7 @@ void remember_inputs(const JointPages& pages, const Tape& tape, std::uint32_t ro
 void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, Terms terms) {
   for (std::size_t p = 0; p < joint_page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
-    put(sheet, pages.last_row + 1, 0, "all joints", Look::total);
+    bool summed = false;
     for (const Figure* figure : joint_columns(p)) {
       const auto column = pages.table.columns.find(figure);
       if (column == pages.table.columns.end() || !adds_up(figure)) continue;
@@ -147,7 +158,9 @@ void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, 
           fmt::format("SUM({}:{})", cell_name(pages.table.first_row, c), cell_name(pages.last_row, c));
       put_formula(sheet, pages.last_row + 1, c, {text, sums.at(figure)}, shown_in(terms, *figure).decimals,
                   Look::total);
+      summed = true;
     }
+    if (summed) put(sheet, pages.last_row + 1, 0, "all joints", Look::total);
   }
 }
 
@@ -158,8 +171,7 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
   for (std::size_t p = 0; p < joint_page_count; ++p) {
     pages.sheets.push_back({});
     pages.sheets.back().name = sheet_names[p];
-    put_title(pages.sheets.back(), titles[p],
-              "For one piece; one row a group of passes. Tinted cells may be changed, grey ones need a new run.");
+    put_title(pages.sheets.back(), titles[p], "For one piece, by pass group. Change tinted cells; grey: run again");
     if (p == 2 && book.method.by_factor)
       put_wide(
           pages.sheets.back(), 2,
