@@ -117,6 +117,7 @@ std::string with_suggestion(std::string message, std::string_view word, std::spa
 }
 
 std::span<const std::string_view> colour_choices() { return colour_words; }
+std::span<const std::string_view> unit_choices() { return unit_systems; }
 
 std::vector<std::string_view> verb_words() {
   std::vector<std::string_view> words;
