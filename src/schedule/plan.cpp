@@ -39,6 +39,7 @@ Levels floor_of(const ShopProblem& problem, const ShopNet& net, const std::vecto
   floor.late = std::max({floor.late, lateness_floor(problem, net, possible), orders_floor(problem, net, possible)});
   floor.change = std::max(floor.change, change);
   floor.loads = std::max(floor.loads, loads_floor(problem, possible));
+  floor.finish = std::max(floor.finish, finish_floor(problem, net, possible, floor.change));
   return floor;
 }
 

@@ -117,6 +117,9 @@ class New(unittest.TestCase):
         self.assertIn("rates/shop.yaml", told)
         taken = self.run_through("list of 12.yaml")
         self.assertEqual([joint["id"] for joint in taken["joints"]], [f"list of 12/0{row}" for row in range(2, 14)])
+        # One station and one welder: the first order there is cannot be bettered, so nothing is searched.
+        planned = json.loads(self.run_it("plan", "list of 12.yaml", "--json", "--out", "again", *DATE).stdout)
+        self.assertTrue(all(level["proved"] for level in planned["levels"]), planned["levels"])
 
     def test_a_job_around_a_table_elsewhere_takes_it_along_and_keeps_the_rate_book_there(self):
         self.run_it("new", "shop", "--units", "us")
