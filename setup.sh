@@ -7,7 +7,7 @@ cd "$(dirname "${BASH_SOURCE[0]}")"
 
 build_packages=(g++ cmake ninja-build pkg-config libyaml-cpp-dev libboost-dev libspdlog-dev libxlsxwriter-dev libzip-dev
   libpugixml-dev zlib1g-dev doctest-dev libcli11-dev nlohmann-json3-dev)
-test_packages=(git libreoffice-calc-nogui python3-jsonschema groff python3-openpyxl python3-yaml clang clang-format clang-tidy
+test_packages=(git libreoffice-calc-nogui python3-jsonschema groff zsh python3-openpyxl python3-yaml clang clang-format clang-tidy
   libclang-rt-14-dev libbenchmark-dev dpkg-dev)
 
 usage() {

@@ -19,8 +19,8 @@ constexpr std::array<std::string_view, 3> colour_words = {"auto", "always", "nev
 constexpr std::array<std::string_view, 2> unit_systems = {"metric", "us"};
 constexpr std::array<std::string_view, 1> rates_actions = {"check"};
 constexpr std::array<std::string_view, 2> shell_words = {"bash", "zsh"};
-constexpr std::array<std::string_view, 9> schema_words = {"job",   "rates", "day",     "check",      "estimate",
-                                                          "quote", "plan",  "compare", "rates_check"};
+constexpr std::array<std::string_view, 10> schema_words = {"job",     "rates", "day",  "check",   "estimate",
+                                                           "explain", "quote", "plan", "compare", "rates_check"};
 
 /// The options of plan; gives the complaint, or nothing.
 std::string take_plan_values(const RawArguments& raw, Arguments& out) {
@@ -117,6 +117,7 @@ std::string with_suggestion(std::string message, std::string_view word, std::spa
 }
 
 std::span<const std::string_view> colour_choices() { return colour_words; }
+std::span<const std::string_view> unit_choices() { return unit_systems; }
 
 std::vector<std::string_view> verb_words() {
   std::vector<std::string_view> words;

@@ -36,6 +36,8 @@ std::vector<std::string_view> verb_words();
 std::span<const std::string_view> topics_of(Verb);
 /// auto, always, never.
 std::span<const std::string_view> colour_choices();
+/// metric, us.
+std::span<const std::string_view> unit_choices();
 
 /// The author's words with control characters taken out.
 std::string shown_word(std::string_view word);

@@ -28,6 +28,9 @@ std::string footer_of(std::span<const VerbInfo> shown) {
   return footer + "\n" + std::string(common_notes);
 }
 
+/// A check whose bounds stand in the option's description, not behind the name of its value.
+CLI::Validator unnamed(CLI::Validator check) { return check.description(""); }
+
 void add_plan_options(CLI::App& sub, RawArguments& raw) {
   sub.add_option("--day", raw.day, "what the day brought: absent, down, arrived, started, done ... (YAML or CSV)")
       ->type_name("FILE");
@@ -39,9 +42,9 @@ void add_plan_options(CLI::App& sub, RawArguments& raw) {
       ->type_name("FILE");
   sub.add_option("--order", raw.order, "somebody's own order, a CSV with a column 'operation': timed and compared")
       ->type_name("FILE");
-  sub.add_option("--seconds", raw.seconds, "of processor time for the search, in place of counted moves")
+  sub.add_option("--seconds", raw.seconds, "of processor time for the search, 0.1 to 3600, in place of counted moves")
       ->type_name("N")
-      ->check(CLI::Range(0.1, 3600.0));
+      ->check(unnamed(CLI::Range(0.1, 3600.0)));
 }
 
 void add_job_words(CLI::App& sub, Verb verb, RawArguments& raw) {
@@ -54,19 +57,19 @@ void add_job_words(CLI::App& sub, Verb verb, RawArguments& raw) {
     sub.add_option("BOOK", raw.rates, "folder of the rate book; found from the working folder when left out")
         ->type_name("");
     sub.add_option("JOB", raw.jobs, "jobs by which entries are used; nothing is said of use without")->type_name("");
-    sub.add_option("--older-than", raw.older_than, "age at which a dated price is old")
+    sub.add_option("--older-than", raw.older_than, "age at which a dated price is old, 1 to 600")
         ->type_name("MONTHS")
         ->capture_default_str()
-        ->check(CLI::Range(1, 600));
+        ->check(unnamed(CLI::Range(1, 600)));
   } else {
     sub.add_option("JOB", raw.jobs, job_help)->required()->type_name("");
   }
 }
 
 void add_list_options(CLI::App& sub, RawArguments& raw) {
-  sub.add_option("--jobs", raw.threads, "so many jobs at once; one for each core when left out")
+  sub.add_option("--jobs", raw.threads, "so many jobs at once, 1 to 256; one for each core when left out")
       ->type_name("N")
-      ->check(CLI::Range(std::size_t{1}, most_temporaries));
+      ->check(unnamed(CLI::Range(std::size_t{1}, most_temporaries)));
   sub.add_option("--shard", raw.shard, "every N-th job of the list from the K-th on: one of N runs that share it")
       ->type_name("K/N");
 }
@@ -85,7 +88,7 @@ void add_job_options(CLI::App& sub, Verb verb, RawArguments& raw) {
   if (verb == Verb::plan) add_plan_options(sub, raw);
   if (takes_jobs_one_by_one(verb)) add_list_options(sub, raw);
   sub.add_option("--date", raw.date, "date of the result; today when left out")->type_name("YYYY-MM-DD");
-  if (verb != Verb::explain) sub.add_flag("--json", raw.json, "the result as JSON on standard output");
+  sub.add_flag("--json", raw.json, "the result as JSON on standard output");
   if (verb != Verb::rates) sub.add_flag("--strict", raw.strict, "a job with warnings counts as faulty and is not done");
 }
 
@@ -183,6 +186,7 @@ OptionInfo option_info(const CLI::Option& option) {
   info.preset = option.get_default_str();
   info.required = option.get_required();
   if (info.name == "--color") info.choices.assign(colour_choices().begin(), colour_choices().end());
+  if (info.name == "--units") info.choices.assign(unit_choices().begin(), unit_choices().end());
   return info;
 }
 

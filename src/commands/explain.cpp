@@ -6,12 +6,13 @@
 
 #include "commands/output.hpp"
 #include "commands/pipeline.hpp"
-#include "report/explain_job.hpp"
+#include "commands/reported.hpp"
+#include "report/explained_text.hpp"
 
 namespace seambook {
 namespace {
 
-constexpr std::size_t shown_sensitivities = 10;
+constexpr std::size_t shown_movers = 10;
 
 std::string joint_name(const Job& job, std::size_t joint) {
   return job.weldments[job.joints[joint].weldment].name + "/" + job.joints[joint].id;
@@ -46,26 +47,24 @@ void refuse_joint(Batch& batch, const EstimatedJob& done, const std::string& nam
                           near.empty() ? "" : fmt::format("did you mean '{}'?", near));
 }
 
-std::string explain_costs(const ExplainedJob& explained) {
-  std::string out;
-  for (std::size_t w = 0; w < explained.job.weldments.size(); ++w) {
-    const Weldment& weldment = explained.job.weldments[w];
-    for (std::size_t j = 0; j < weldment.joint_count; ++j) {
-      out += explain_joint(explained, weldment.first_joint + j) + "\n";
-    }
-    out += explain_weldment(explained, w) + "\n";
-  }
-  return out + explain_job_work(explained) + explain_setups(explained) + explain_price(explained) + "\n";
+ExplainedJob explained_job(const EstimatedJob& done, const PricedJob& priced, const Batch& batch) {
+  return {*done.rates->book, done.job, done.estimate, priced.work, priced.quote, batch.diagnostics};
 }
 
-std::string explain_all(const ExplainedJob& e) {
-  std::string out = explain_costs(e) + explain_sensitivities(e, shown_sensitivities);
+Explained explain_whole(const ExplainedJob& e) {
+  Explained out{iso(e.quote.date), e.book.currency, explain_all(e), price_movers(e, shown_movers), {}};
   for (std::size_t i = 0; i < e.job.options.size(); ++i) {
     const PricedOption& option = e.quote.options[i];
-    out += "\n" + printable_text("option " + e.job.options[i].name) + "\n\n" +
-           explain_costs({e.book, e.job.options[i].part, option.estimate, option.work, option.quote, e.diagnostics});
+    out.options.push_back({e.job.options[i].name, explain_all({e.book, e.job.options[i].part, option.estimate,
+                                                               option.work, option.quote, e.diagnostics})});
   }
   return out;
+}
+
+std::string heading_line(const EstimatedJob& done, const std::string& date) {
+  return printable_text(
+             fmt::format("{}; {}; rate book {} (hash {})", done.job.name, date, done.rates->shown, done.rates->hash)) +
+         "\n\n";
 }
 
 }  // namespace
@@ -74,25 +73,27 @@ int run_explain(const Arguments& arguments) {
   SharedInputs shared;
   Batch batch{shared};
   const Date date = date_of(arguments);
+  std::vector<std::string> jobs;
   for_each_job(arguments, batch, [&](const EstimatedJob& done) {
     const auto priced = price(arguments, batch, done, date);
     if (!priced) return;
-    const ExplainedJob explained{*done.rates->book, done.job,      done.estimate,
-                                 priced->work,      priced->quote, batch.diagnostics};
+    const ExplainedJob explained = explained_job(done, *priced, batch);
     if (!arguments.joint) {
-      const ShopRates& rates = *done.rates;
-      write_result(printable_text(fmt::format("{}; {}; rate book {} (hash {})", done.job.name, iso(priced->quote.date),
-                                              rates.shown, rates.hash)) +
-                   "\n\n" + explain_all(explained));
+      const Explained whole = explain_whole(explained);
+      if (arguments.json)
+        jobs.push_back(explained_json(whole, job_json(done.job, reported(done))));
+      else
+        write_result(heading_line(done, whole.date) + explained_text(whole, terminal_columns()));
       return;
     }
     const auto found = joints_named(done.job, *arguments.joint);
-    if (found.size() == 1) {
-      write_result(explain_joint(explained, found.front()));
-    } else {
-      refuse_joint(batch, done, *arguments.joint, found.size());
-    }
+    if (found.size() != 1) return refuse_joint(batch, done, *arguments.joint, found.size());
+    ExplainedPart part = explain_joint(explained, found.front());
+    if (!arguments.json) return write_result(explained_text(part, terminal_columns()));
+    const Explained one{iso(date), done.rates->book->currency, {std::move(part)}, {}, {}};
+    jobs.push_back(explained_json(one, job_json(done.job, reported(done))));
   });
+  if (arguments.json) write_result(json_document({{"jobs", json_list(jobs)}}, batch.diagnostics, batch.told));
   return batch.code;
 }
 

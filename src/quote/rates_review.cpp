@@ -135,14 +135,18 @@ void find_unusual(const RateBook& book, const std::vector<ReviewEntry>& entries,
   }
 }
 
-/// Of what jobs use when that is known; all of them else.
+/// Of what jobs use when that is known; all of them else. What the shop decides is no assumption: a wire's diameter, a
+/// margin.
 void find_assumed(const RateBook& book, const ReviewAsked& asked, const std::vector<ReviewEntry>& entries,
                   Reviewed& out) {
   for (const ReviewEntry& entry : entries) {
     if (asked.used && !is_used_or_exempt(entry, asked)) continue;
-    const RateSource& number = book.sources[entry.numbers.front()];
-    if (number.basis != Basis::assumption || number.decided) continue;
-    add_found(out, ReviewFinding::Kind::doubtful, entry, fmt::format("rests on an assumption: {}", number.words));
+    const auto assumed = std::find_if(entry.numbers.begin(), entry.numbers.end(), [&](SourceId id) {
+      return book.sources[id].basis == Basis::assumption && !book.sources[id].decided;
+    });
+    if (assumed == entry.numbers.end()) continue;
+    add_found(out, ReviewFinding::Kind::doubtful, entry,
+              fmt::format("rests on an assumption: {}", book.sources[*assumed].words));
   }
 }
 

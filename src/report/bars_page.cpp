@@ -7,6 +7,7 @@
 #include "report/page_blocks.hpp"
 #include "report/page_parts.hpp"
 #include "report/task_words.hpp"
+#include "report/terminal.hpp"
 #include "schedule/clock.hpp"
 
 namespace seambook {
@@ -45,7 +46,8 @@ BarHours bar_hours(const std::vector<PlanShift>& shifts) {
 /// What goes on in one row: a task's part with its number on the list.
 struct Bar {
   Instant set_up, start, finish;
-  std::string label;
+  std::string label;  // full, and short where that is too long
+  std::string number;
   bool other = false;  // every second bar has another tint, so that their ends show
 };
 
@@ -124,35 +126,58 @@ void put_hour_row(const BarsPage& page, const std::string& name) {
   }
 }
 
+/// A cell of a row: how it looks, and of which bar it is part.
+struct BarCell {
+  std::optional<Look> look;
+  std::size_t bar = 0;
+};
+
+std::vector<BarCell> cells_of_row(const BarsPage& page, const BarRow& row, Instant midnight) {
+  std::vector<BarCell> cells(page.hours.cells());
+  Instant from = midnight + page.hours.from;
+  for (BarCell& cell : cells) {
+    const Window window{from, from + page.hours.step};
+    from = window.to;
+    if (working_between(*row.open, window.from, window.to) * 2 < page.hours.step)
+      cell.look = Look::bar_closed;
+    else if (const auto look = look_of_cell(row, window))
+      cell = {look->first, look->second};
+  }
+  return cells;
+}
+
+/// The words of a bar that fit on so many cells: all, its number, or none.
+std::string words_on(const Bar& bar, std::size_t cells) {
+  const std::size_t room = cells * 3 / 2;  // letters
+  if (display_width(bar.label) <= room) return bar.label;
+  return display_width(bar.number) <= room ? bar.number : "";
+}
+
 void put_bar_row(const BarsPage& page, const BarRow& row, Instant midnight) {
   put(page.sheet, page.row, 0, row.name);
   std::vector<bool> labelled(row.bars.size());
-  for (std::uint16_t c = 0; c < page.hours.cells(); ++c) {
-    const Instant from = midnight + page.hours.from + c * page.hours.step;
-    const Window cell{from, from + page.hours.step};
-    const std::uint16_t column = first_bar_column + c;
-    if (working_between(*row.open, cell.from, cell.to) * 2 < page.hours.step) {
-      page.sheet.cells.push_back({page.row, column, {}, Look::bar_closed, {}});
-      continue;
+  const std::vector<BarCell> cells = cells_of_row(page, row, midnight);
+  std::uint16_t column = first_bar_column;
+  for (auto cell = cells.begin(); cell != cells.end(); ++cell, ++column) {
+    if (!cell->look) continue;
+    Cell drawn{page.row, column, {}, *cell->look, {}};
+    const bool work = cell->look == Look::bar_work || cell->look == Look::bar_other_work;
+    if (work && !labelled[cell->bar]) {
+      labelled[cell->bar] = true;
+      const auto end = std::find_if(
+          cell, cells.end(), [&](const BarCell& other) { return other.look != cell->look || other.bar != cell->bar; });
+      const std::string words = words_on(row.bars[cell->bar], static_cast<std::size_t>(end - cell));
+      if (!words.empty()) drawn.content = words;
     }
-    const auto look = look_of_cell(row, cell);
-    if (!look) continue;
-    const auto& [tint, bar] = *look;
-    Cell drawn{page.row, column, {}, tint, {}};
-    if (tint == Look::bar_set_up)
-      drawn.content = " ";  // or the words of the bar before it would run over the dark
-    else if (!labelled[bar])
-      drawn.content = row.bars[bar].label, labelled[bar] = true;
     page.sheet.cells.push_back(std::move(drawn));
   }
-  put(page.sheet, page.row, first_bar_column + page.hours.cells(), " ");  // words of the last bar end here
 }
 
 void put_bar_rows(BarsPage& page, const std::vector<BarRow>& rows, const std::vector<bool>& busy, Instant midnight) {
   for (std::size_t r = 0; r < rows.size(); ++r) {
     if (!busy[r]) continue;
     put_bar_row(page, rows[r], midnight);
-    page.sheet.row_heights.emplace_back(page.row++, 24);
+    page.sheet.row_heights.emplace_back(page.row++, 20);
   }
   page.sheet.row_heights.emplace_back(page.row++, 6);
 }
@@ -166,15 +191,15 @@ void add_bars(const PlannedShop& shop, const DispatchList& list, std::vector<Bar
     const TaskRef& ref = ref_of(shop, first);
     const Instant from = row.parts.front().from;
     const Instant start = row.parts.front().continued ? from : std::max(from, first.start);
-    Bar bar{from, std::min(start, row.parts.back().to), row.parts.back().to, {}, false};
-    const std::string what = fmt::format("{} {}", r + 1, weldment_of(shop, ref).name);
-    const auto add = [&](BarRow& to, const std::string& label) {
-      bar.label = label, bar.other = to.bars.size() % 2 == 1;
+    Bar bar{from, std::min(start, row.parts.back().to), row.parts.back().to, {}, {}, false};
+    const std::string number = std::to_string(r + 1), what = number + " " + weldment_of(shop, ref).name;
+    const auto add = [&](BarRow& to, const std::string& before) {
+      bar.label = before + what, bar.number = before + number, bar.other = to.bars.size() % 2 == 1;
       to.bars.push_back(bar);
     };
-    add(stations[list.station], what);
+    add(stations[list.station], "");
     for (const std::size_t person : way_of(shop, first).people)
-      add(people[person], shop.work.problem.stations[list.station].name + " " + what);
+      add(people[person], shop.work.problem.stations[list.station].name + " ");
   }
 }
 
@@ -183,7 +208,7 @@ void add_begun_bars(const PlannedShop& shop, const PlanShift& shift, std::vector
                     std::vector<BarRow>& people) {
   for (const Begun& begun : shop.work.begun) {
     if (begun.finish <= shift.span.from || begun.start >= shift.span.to) continue;
-    const Bar bar{begun.start, begun.start, begun.finish, "under way", false};
+    const Bar bar{begun.start, begun.start, begun.finish, "under way", {}, false};
     if (begun.station) stations[*begun.station].bars.push_back(bar);
     if (begun.person) people[*begun.person].bars.push_back(bar);
   }
@@ -238,7 +263,7 @@ Sheet bars_page(const PlannedShop& shop, const std::vector<PlanShift>& shifts, c
                   idle_words(shop, busy)),
       Look::label);
   put_key(sheet, span.cells());
-  sheet.column_widths = {14};
+  sheet.column_widths = {16};
   sheet.column_widths.resize(first_bar_column + span.cells() + 1U, 1.0);
   sheet.frozen_columns = first_bar_column;
   BarsPage page{shop, span, busy, sheet, heading_row + 1};

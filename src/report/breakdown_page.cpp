@@ -7,6 +7,7 @@
 
 #include "quote/piece_totals.hpp"
 #include "report/element_minutes.hpp"
+#include "report/page_blocks.hpp"
 #include "report/price_split.hpp"
 
 namespace seambook {
@@ -269,9 +270,11 @@ Sheet breakdown_page(const RateBook& book, const Job& job, const Estimate& estim
     return joint_line(job, estimate, rows, j);
   };
   put_lines(sheet, row, {"by joint", job.joints.size(), joint, true}, book, tables);
+  sheet.repeat_rows = {row, row};
   sheet.column_widths = {40, 11, 11, 12, 11, 11, 11, 11, 13, 12, 10, 13};
   sheet.frozen_rows = 2;
   sheet.landscape = true;
+  break_pages(sheet, {{heading_row, false}, {row, false}}, book.letter_paper);
   return sheet;
 }
 

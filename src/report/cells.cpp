@@ -9,8 +9,6 @@
 namespace seambook {
 namespace {
 
-bool is_money(const Unit& unit) { return std::string_view(unit.word) == unit::money.word; }
-
 /// A number that stands elsewhere: a lone input, rendered in the column's unit.
 void put_link(Sheet& sheet, const LeafText& home, const Label& label, double value, const Shown& as, std::uint32_t row,
               std::uint16_t column) {
@@ -72,11 +70,8 @@ void put(Sheet& sheet, std::uint32_t row, std::uint16_t column, std::string text
 void put_number(Sheet& sheet, std::uint32_t row, std::uint16_t column, double value, int decimals, Look look) {
   sheet.cells.push_back({row, column, value, look, number_format(decimals)});
 }
-void put_frozen_money(Sheet& sheet, std::uint32_t row, std::uint16_t column, double money, int decimals) {
-  sheet.cells.push_back({row, column, money, Look::frozen, number_format(decimals, true)});
-}
 void put_formula(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula formula, int decimals, Look look) {
-  sheet.cells.push_back({row, column, std::move(formula), look, number_format(decimals, decimals == 2)});
+  sheet.cells.push_back({row, column, std::move(formula), look, number_format(decimals)});
 }
 
 void put_share(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula formula) {
@@ -84,8 +79,8 @@ void put_share(Sheet& sheet, std::uint32_t row, std::uint16_t column, Formula fo
   sheet.cells.back().number_format = "0.0\" %\"";
 }
 
-std::string number_format(int decimals, bool money) {
-  std::string code = money ? "#,##0" : "0";
+std::string number_format(int decimals) {
+  std::string code = "#,##0";
   if (decimals > 0) code += "." + std::string(static_cast<std::size_t>(decimals), '0');
   return code;
 }
@@ -156,7 +151,7 @@ void put_record(Sheet& sheet, const Table& table, const SharedCells& shared, con
     const Shown as = shown_in(shared.terms, *label.figure);
     if (node.op != Op::input) {
       sheet.cells.push_back({in_row, column, Formula{formulas.formula(i, as.unit), shown_number(node.value, as.unit)},
-                             Look::figure, number_format(as.decimals, is_money(as.unit))});
+                             Look::figure, number_format(as.decimals)});
     } else if (!read[i]) {  // said by the job, used by no formula
       put_number(sheet, in_row, column, shown_number(node.value, as.unit), as.decimals);
     } else if (const LeafText* home = shared.home(label.source, row)) {

@@ -42,13 +42,11 @@ inline constexpr const char* rates_sheet = "Rates";
 
 void put(Sheet&, std::uint32_t row, std::uint16_t column, std::string text, Look = Look::text);
 void put_number(Sheet&, std::uint32_t row, std::uint16_t column, double value, int decimals, Look = Look::figure);
-/// Money that stands as it was calculated, with thousands set apart.
-void put_frozen_money(Sheet&, std::uint32_t row, std::uint16_t column, double money, int decimals);
 void put_formula(Sheet&, std::uint32_t row, std::uint16_t column, Formula, int decimals, Look = Look::figure);
 /// A share that is already times 100, with its sign: `12.5 %`.
 void put_share(Sheet&, std::uint32_t row, std::uint16_t column, Formula);
-/// `0.00`, with thousands set apart for money.
-std::string number_format(int decimals, bool money = false);
+/// `#,##0.00`: thousands set apart, as the reader's language does it.
+std::string number_format(int decimals);
 /// `unit price (EUR)`: words and unit; the currency stands for ¤.
 std::string heading_of(const Figure&, const std::string& currency, Terms = Terms::iso);
 /// The unit and decimals that a figure has on the sheets.

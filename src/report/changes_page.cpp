@@ -28,10 +28,10 @@ std::uint32_t put_amounts(const RateBook& book, const Changes& changes, Sheet& s
   put(sheet, row, 1, fmt::format("amount ({})", book.currency), Look::heading);
   const std::uint32_t first = ++row;
   put(sheet, row, 0, then_in_words(changes));
-  put_frozen_money(sheet, row, 1, changes.past_total.si, digits);
+  put_number(sheet, row, 1, changes.past_total.si, digits, Look::frozen);
   for (const CauseAmount& amount : changes.amounts) {
     put(sheet, ++row, 0, causes_in_words(amount.causes));
-    put_frozen_money(sheet, row, 1, amount.amount.si, digits);
+    put_number(sheet, row, 1, amount.amount.si, digits, Look::frozen);
   }
   put(sheet, ++row, 0, fmt::format("now, for {}", changes.quantity), Look::total);
   put_formula(sheet, row, 1, {fmt::format("SUM({}:{})", cell_name(first, 1), cell_name(row - 1, 1)), changes.total.si},

@@ -102,7 +102,7 @@ struct PriceShown {
 void put_price(Page& page, std::uint16_t column, const PriceShown& price, int decimals, Look look) {
   if (page.costs.empty()) {
     const double rounded = round_decimal(price.value, decimals);
-    page.sheet.cells.push_back({page.row, column, rounded, look, number_format(decimals, decimals > 0)});
+    page.sheet.cells.push_back({page.row, column, rounded, look, number_format(decimals)});
     return;
   }
   const CostPage& cost = *page.costs[price.priced];

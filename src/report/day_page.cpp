@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "report/day_parts.hpp"
+#include "report/page_blocks.hpp"
 #include "report/page_parts.hpp"
 #include "schedule/instants.hpp"
 
@@ -38,6 +39,7 @@ Sheet day_page(const PlannedShop& shop, const ShiftWork& work) {
   put_levels(page);
   sheet.column_widths = {28, 17, 17, 11, 11, 11, 18};
   sheet.frozen_rows = heading_row - 1;
+  keep_on_one_page(sheet, shop.book.letter_paper);
   return sheet;
 }
 

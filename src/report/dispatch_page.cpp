@@ -17,27 +17,33 @@ struct ListAt {
     clock,
     order,
     work,
-    due,
-    welder,
+    stops,
     with,
     tasks,
     change_min,
     floor_min,
     arc_min,
-    stops,
-    reason,
-    really_from,
-    really_to,
+    really_when,
     really_pieces,
     remarks
   };
 };
 
-constexpr const char* list_headings[] = {"no.",          "clock",       "order, customer", "pieces, weldment, joints",
-                                         "due, in hand", "welder",      "weld with",       "set-up before it",
-                                         "set-up (min)", "floor (min)", "of it arc (min)", "stops, lifting",
-                                         "why here",     "began",       "ended",           "pieces done",
+constexpr const char* list_headings[] = {"no.",
+                                         "clock",
+                                         "order, due, in hand",
+                                         "pieces, weldment, joints",
+                                         "stops, lifting",
+                                         "welder, with",
+                                         "set-up before it; why here",
+                                         "set-up (min)",
+                                         "floor (min)",
+                                         "of it arc (min)",
+                                         "began, ended",
+                                         "pieces done",
                                          "remarks"};
+/// Columns of words, which may be wider where a shift's list would not stand on a page.
+constexpr std::uint16_t word_columns[] = {ListAt::order, ListAt::work, ListAt::stops, ListAt::with, ListAt::tasks};
 
 struct ListPage {
   const PlannedShop& shop;
@@ -77,12 +83,19 @@ std::string why_here(const PlannedTask& task) {
   return rest == std::string::npos ? task.reason : task.reason.substr(rest + 2);
 }
 
-void put_due(const ListPage& page, const PlannedTask& task) {
+/// The customer stands on the order's traveller.
+void put_order(const ListPage& page, const PlannedTask& task, const Job& job) {
   const std::size_t order = page.shop.work.problem.tasks[task.task].order;
   const ShopOrder& of = page.shop.work.problem.orders[order];
   const std::string slack = slack_text(of, page.finishes[order]);
-  put(page.sheet, page.row, ListAt::due, due_text(of) + (slack.empty() ? "" : "\n" + slack),
+  put(page.sheet, page.row, ListAt::order, job.name + "\n" + due_text(of) + (slack.empty() ? "" : "\n" + slack),
       is_late(of, page.finishes[order]) ? Look::warning : Look::wrapped);
+}
+
+/// `set-up: swap the gas 4 min`, and the reason below it.
+std::string set_up_and_why(const PlannedShop& shop, const DispatchRow& row, const PlannedTask& task) {
+  const std::string why = row.parts.front().continued ? "begun in the shift before" : why_here(task);
+  return change_of(row).si > 0 ? fmt::format("set-up: {}\n{}", change_words(shop, task.change), why) : why;
 }
 
 void put_list_row(const ListPage& page, const DispatchRow& row, std::size_t number) {
@@ -95,19 +108,16 @@ void put_list_row(const ListPage& page, const DispatchRow& row, std::size_t numb
   };
   put_number(sheet, page.row, ListAt::number, static_cast<double>(number), 0);
   text(ListAt::clock, hour_word(row.parts.front().from) + "\n" + hour_word(row.parts.back().to));
-  text(ListAt::order, order_words(shop.jobs[ref.job]));
+  put_order(page, task, shop.jobs[ref.job]);
   text(ListAt::work, fmt::format("{} × {}\n{}", ref.pieces, lot_words(shop, ref), row_work_words(shop, row)));
-  put_due(page, task);
-  text(ListAt::welder, people_words(shop, way_of(shop, task)));
-  text(ListAt::with, welded_with(shop, row));
-  const bool sets_up = change_of(row).si > 0;
-  text(ListAt::tasks, sets_up ? change_words(shop, task.change) : "");
+  text(ListAt::stops, stops_and_lifting(shop, row));
+  const std::string with = welded_with(shop, row);
+  text(ListAt::with, people_words(shop, way_of(shop, task)) + (with.empty() ? "" : "\n" + with));
+  text(ListAt::tasks, set_up_and_why(shop, row, task));
   put_minutes(sheet, page.row, ListAt::change_min, change_of(row), 0);
   put_minutes(sheet, page.row, ListAt::floor_min, labour_of(shop, row), 1);
   put_minutes(sheet, page.row, ListAt::arc_min, arc_of(shop, row), 1);
-  text(ListAt::stops, stops_and_lifting(shop, row));
-  text(ListAt::reason, row.parts.front().continued ? "begun in the shift before" : why_here(task));
-  put_boxes(sheet, page.row, ListAt::really_from, ListAt::remarks);
+  put_boxes(sheet, page.row, ListAt::really_when, ListAt::remarks);
 }
 
 void put_list(ListPage& page, const DispatchList& list, const PlanShift& shift) {
@@ -158,7 +168,7 @@ Sheet dispatch_page(const PlannedShop& shop, const std::vector<PlanShift>& shift
             "Set-up first, then work, from and to by the clock. Floor minutes are those of all people together. What "
             "really happened goes into the framed cells.");
   put_heading_row(sheet, heading_row, list_headings);
-  sheet.column_widths = {4, 6.5, 18, 28, 18, 7, 20, 23, 6.5, 6.5, 6.5, 15, 26, 7, 7, 7, 12};
+  sheet.column_widths = {4, 6, 17, 27, 14, 18, 29, 6.5, 6.5, 6.5, 7, 7, 11};
   sheet.frozen_rows = heading_row + 1;
   sheet.repeat_rows = {heading_row, heading_row};
   const std::vector<Instant> finishes = order_finishes(shop);
@@ -169,6 +179,7 @@ Sheet dispatch_page(const PlannedShop& shop, const std::vector<PlanShift>& shift
     blocks.push_back({page.row, true});
     put_list(page, list, shifts[list.shift]);
   }
+  widen_until_whole(sheet, blocks, word_columns, 2, shop.book.letter_paper);
   break_pages(sheet, blocks, shop.book.letter_paper);
   return sheet;
 }

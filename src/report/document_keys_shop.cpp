@@ -139,6 +139,43 @@ constexpr DocumentKey checked_levels_keys[] = {{"cannot_be_done", "integer", ""}
                                                {"fixture_loads", "integer", ""},
                                                {"finish_min", "number", "after the start"}};
 
+constexpr DocumentKey worked_input_keys[] = {{"name", "string", "by which formulas call it"},
+                                             {"words", "string", ""},
+                                             {"value", "string", "in its unit, with the digits of the working"},
+                                             {"unit", "string", "may be empty"},
+                                             {"origin", "string", "where it was written, and what it rests on"}};
+constexpr DocumentKey worked_step_keys[] = {{"name", "string", ""},
+                                            {"words", "string", ""},
+                                            {"formula", "string", "over names"},
+                                            {"numbers", "string", "the same over numbers"},
+                                            {"result", "string", "with the digits of the working"},
+                                            {"unit", "string", "may be empty"},
+                                            {"source", "string", "of the formula; may be empty"}};
+constexpr DocumentKey worked_part_keys[] = {
+    {"kind", "string", "joint, weldment, job_work, set_up, cost or price"},
+    {"name", "string", "weldment/joint; of a price its quantity"},
+    {"heading", "string", "in words"},
+    {"notes", "[]string", "how what is no formula came about"},
+    {"inputs", "[]worked_input", "that the steps read"},
+    {"steps", "[]worked_step", "each from inputs and steps before it"},
+};
+constexpr DocumentKey mover_keys[] = {{"input", "string", "in words"},
+                                      {"per_percent", "number", "what one percent more of it moves the price by"},
+                                      {"origin", "string", ""}};
+constexpr DocumentKey worked_option_keys[] = {{"name", "string", ""}, {"parts", "[]worked_part", ""}};
+constexpr DocumentKey explained_keys[] = {
+    {"job", "string", "name of the job"},
+    {"file", "string", "as it was named"},
+    {"rates", "string", "folder of the rate book"},
+    {"rates_hash", "string", "of the rate book's bytes"},
+    {"input_hash", "string", "of the job's files and the rate book"},
+    {"date", "string", ""},
+    {"currency", "string", ""},
+    {"parts", "[]worked_part", "the joint that was asked for, or the whole job"},
+    {"movers", "[]mover", "what moves the price most, the strongest first; none of one joint"},
+    {"options", "[]worked_option", "none of one joint"},
+};
+
 constexpr DocumentObject shop_object_table[] = {
     {"estimated", "a job with its figures", estimated_keys},
     {"way", "a family by one process", way_keys},
@@ -157,11 +194,18 @@ constexpr DocumentObject shop_object_table[] = {
     {"level", "how good the plan is", level_keys},
     {"other_plan", "to compare with", other_plan_keys},
     {"moved_task", "against the plan before", moved_keys},
+    {"worked_input", "a number that was written somewhere", worked_input_keys},
+    {"worked_step", "a figure", worked_step_keys},
+    {"worked_part", "the working of one thing", worked_part_keys},
+    {"mover", "an input that moves the price", mover_keys},
+    {"worked_option", "priced apart", worked_option_keys},
+    {"explained", "a job's working", explained_keys},
     {"checked_levels", "what a checked plan comes to", checked_levels_keys},
 };
 
 constexpr DocumentKey check_keys[] = {{"jobs", "[]heading", "without those that have faults"}};
 constexpr DocumentKey estimate_keys[] = {{"jobs", "[]estimated", "without those that have faults"}};
+constexpr DocumentKey explain_keys[] = {{"jobs", "[]explained", "the job, or nothing when it has faults"}};
 constexpr DocumentKey compare_keys[] = {{"jobs", "[]compared", ""},
                                         {"together", "[]all_jobs", "one for each rate book with several jobs"}};
 constexpr DocumentKey plan_keys[] = {
@@ -195,6 +239,7 @@ constexpr DocumentKey rates_check_keys[] = {{"rates", "string", "folder of the r
 constexpr DocumentObject document_table[] = {
     {"check", "seambook check --json", check_keys},
     {"estimate", "seambook estimate --json", estimate_keys},
+    {"explain", "seambook explain --json", explain_keys},
     {"quote", "seambook quote --json", estimate_keys},
     {"compare", "seambook compare --json", compare_keys},
     {"plan", "seambook plan --json", plan_keys},

@@ -5,12 +5,14 @@
 #include <cmath>
 #include <initializer_list>
 
+#include "report/page_blocks.hpp"
+
 namespace seambook {
 namespace {
 
 constexpr std::uint32_t total_row = 2, drivers_heading = 5;
-constexpr double charts_height = 360;     // pixels
-constexpr std::uint32_t chart_rows = 19;  // that it covers
+constexpr double charts_height = 290;     // pixels; with it what comes before the samples stands on one page
+constexpr std::uint32_t chart_rows = 15;  // that it covers
 struct DoubtAt {
   enum Column : std::uint16_t {
     input,
@@ -49,8 +51,8 @@ void put_driver(const RateBook& book, const DoubtDriver& driver, Sheet& sheet, s
   put_number(sheet, row, DoubtAt::quoted, driver.quoted / shown.si, input_decimals, Look::frozen);
   put_number(sheet, row, DoubtAt::high, driver.high / shown.si, input_decimals, Look::frozen);
   put(sheet, row, DoubtAt::unit_column, unit_word(shown, book.currency));
-  put_frozen_money(sheet, row, DoubtAt::total_low, driver.total_low.si, digits);
-  put_frozen_money(sheet, row, DoubtAt::total_high, driver.total_high.si, digits);
+  put_number(sheet, row, DoubtAt::total_low, driver.total_low.si, digits, Look::frozen);
+  put_number(sheet, row, DoubtAt::total_high, driver.total_high.si, digits, Look::frozen);
   put(sheet, row, DoubtAt::basis, driver.basis);
 }
 
@@ -110,7 +112,7 @@ void put_percentiles(const RateBook& book, const Doubt& doubt, Sheet& sheet, std
     put(sheet, ++row, 0, words);
     column = 1;
     for (const double money : {quoted.si, p.p10, p.p50, p.p80, p.p90})
-      put_frozen_money(sheet, row, column++, money, book.minor_digits);
+      put_number(sheet, row, column++, money, book.minor_digits, Look::frozen);
   };
   line("total of the order", doubt.total, doubt.totals);
   line("cost of the order, before contingency and margin", doubt.cost, doubt.costs);
@@ -128,8 +130,8 @@ void put_histogram(const RateBook& book, const Doubt& doubt, Sheet& sheet, std::
   put(sheet, row, 1, "samples", Look::heading);
   const std::uint32_t first = row + 1;
   for (std::size_t i = 0; i < doubt.bars.size(); ++i) {
-    put_frozen_money(sheet, ++row, 0,
-                     round_decimal(doubt.bars_from.si + doubt.bar_width.si * static_cast<double>(i), digits), digits);
+    put_number(sheet, ++row, 0, round_decimal(doubt.bars_from.si + doubt.bar_width.si * static_cast<double>(i), digits),
+               digits, Look::frozen);
     put_number(sheet, row, 1, static_cast<double>(doubt.bars[i]), 0, Look::frozen);
   }
   Chart chart;
@@ -169,7 +171,7 @@ Sheet doubt_page(const RateBook& book, const Doubt& doubt) {
   put_title(sheet, fmt::format("Doubt: how far the total for {} may lie off", doubt.quantity),
             "As calculated: nothing here follows a change on the sheets; run again after one. Money before rounding.");
   put(sheet, total_row, DoubtAt::input, fmt::format("total as quoted ({})", book.currency), Look::label);
-  put_frozen_money(sheet, total_row, DoubtAt::low, doubt.total.si, book.minor_digits);
+  put_number(sheet, total_row, DoubtAt::low, doubt.total.si, book.minor_digits, Look::frozen);
   put_wide(sheet, total_row + 1, sampling_in_words(doubt), Look::note);
   const std::uint32_t chart_row = put_drivers(book, doubt, sheet);
   std::uint32_t row = chart_row + (sheet.charts.empty() ? 1 : chart_rows);
@@ -179,7 +181,8 @@ Sheet doubt_page(const RateBook& book, const Doubt& doubt) {
     if (!doubt.bars.empty()) put_histogram(book, doubt, sheet, row + 1, chart_row);
   }
   sheet.column_widths = {44, 11, 11, 11, 11, 12, 12, 11, 11, 11, 16};
-  sheet.landscape = true, sheet.one_page = true;
+  sheet.landscape = true;
+  if (!doubt.bars.empty()) break_pages(sheet, {{drivers_heading, false}, {row + 1, true}}, book.letter_paper);
   return sheet;
 }
 

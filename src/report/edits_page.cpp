@@ -237,6 +237,7 @@ Sheet edits_page(const RateBook& book, const Job& job, std::vector<Sheet>& sheet
       {table_first, last, EditsAt::place, EditsAt::line,
        fmt::format("${}<>${}", cell_name(table_first, EditsAt::original), cell_name(table_first, EditsAt::value))});
   sheet.column_widths = {34, 52, 14, 14, 44, 10};
+  sheet.repeat_rows = {table_heading, table_heading};
   sheet.landscape = true;
   return sheet;
 }

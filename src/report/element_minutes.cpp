@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
+
 namespace seambook {
 namespace {
 
@@ -66,6 +69,15 @@ std::vector<ElementLine> element_lines(const RateBook& book, const Estimate& est
   return lines;
 }
 
+/// Pixels of a picture with so many bars, each with its name.
+double chart_height(std::uint32_t bars) { return std::max(300.0, 27.0 * bars); }
+
+/// That it covers, and two free ones.
+std::uint32_t rows_beside(std::uint32_t bars) {
+  constexpr double row_pixels = 21;
+  return static_cast<std::uint32_t>(std::ceil(chart_height(bars) / row_pixels)) + 2;
+}
+
 void put_chart(Sheet& sheet, std::uint32_t heading, std::uint32_t first, std::uint32_t last) {
   const auto range = [&](std::uint16_t column) {
     return fmt::format("{}!{}:{}", sheet.name, cell_name(first, column, true), cell_name(last, column, true));
@@ -77,14 +89,13 @@ void put_chart(Sheet& sheet, std::uint32_t heading, std::uint32_t first, std::ui
                           "",
                           {{"minutes", range(words_column), range(min_column)}},
                           560,
-                          300});
+                          chart_height(last - first + 1)});
 }
 
 }  // namespace
 
 std::uint32_t put_element_minutes(Sheet& sheet, std::uint32_t row, const RateBook& book, const Estimate& estimate,
                                   Time<> floor, const ShopPages& pages) {
-  constexpr std::uint32_t rows_beside_chart = 17;
   const std::vector<ElementLine> lines = element_lines(book, estimate, pages);
   const std::uint32_t heading = row, first = row + 1, rest = first + static_cast<std::uint32_t>(lines.size()),
                       total = rest + 1;
@@ -118,7 +129,7 @@ std::uint32_t put_element_minutes(Sheet& sheet, std::uint32_t row, const RateBoo
               {together({joint_sum(pages, fig::floor), weldment_sum(pages, fig::weldment_floor)}), minutes(floor)}, 1,
               Look::total);
   put_chart(sheet, heading, first, rest);
-  return std::max(total + 3, heading + rows_beside_chart);
+  return std::max(total + 3, heading + rows_beside(rest - first + 1));
 }
 
 }  // namespace seambook

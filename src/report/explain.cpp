@@ -82,6 +82,39 @@ WorkedStep worked_step(const Tape& tape, std::uint32_t node, const std::vector<s
           figure.source};
 }
 
+/// `text` in lines that are no longer than `columns`, broken behind operators, all but the first further in.
+std::string broken_formula(std::string_view text, std::size_t columns, std::size_t indent) {
+  constexpr std::size_t least = 20;
+  std::string out;
+  std::size_t used = indent;
+  while (used + display_width(text) > columns) {
+    const std::size_t room = std::max(columns, used + least) - used;
+    std::size_t at = text.find_last_of("+-*/^,()", room - 1);
+    if (at == text.npos || at == 0) at = text.find_first_of("+-*/^,()", 1);
+    if (at == text.npos || at + 1 >= text.size()) break;
+    out.append(text.substr(0, at + 1)).append("\n").append(indent, ' ');
+    text.remove_prefix(at + 1);
+  }
+  return out.append(text);
+}
+
+/// `leg = a*b = 2*3 = 6 mm`, in one line or, where that is too long, in one for each form.
+std::string step_lines(const WorkedStep& step, std::size_t columns) {
+  std::vector<std::string> forms = {step.formula};
+  if (step.numbers != step.formula && step.numbers != step.result) forms.push_back(step.numbers);
+  forms.push_back(step.result + (step.unit.empty() ? "" : " " + step.unit));
+  std::string line = "  " + step.name;
+  for (const std::string& form : forms) line.append(" = ").append(form);
+  if (display_width(line) > columns) {
+    constexpr std::size_t indent = 8;
+    line = "  " + step.name;
+    for (const std::string& form : forms)
+      line.append("\n").append(indent - 2, ' ').append("= ").append(broken_formula(form, columns, indent));
+  }
+  const std::string source = step.source.empty() ? "" : " [" + step.source + "]";
+  return line + "\n" + wrapped("      " + step.words + source, columns, 8);
+}
+
 }  // namespace
 
 Working working(const Tape& tape, const WorkingWords& words, std::size_t first, std::size_t last) {
@@ -107,20 +140,14 @@ Working working(const Tape& tape, const WorkingWords& words, std::size_t first, 
   return out;
 }
 
-std::string render(const Working& working) {
+std::string render(const Working& working, std::size_t columns) {
   TextTable inputs;
   for (const WorkedInput& input : working.inputs) {
     inputs.rows.push_back({"  " + input.name, input.value, input.unit, input.words + ", " + input.origin});
   }
   inputs.right_aligned = {false, true};
-  std::string out = render(inputs);
-  for (const WorkedStep& step : working.steps) {
-    out += fmt::format("  {} = {}", step.name, step.formula);
-    if (step.numbers != step.formula && step.numbers != step.result) out += " = " + step.numbers;
-    out += fmt::format(" = {}{}{}\n", step.result, step.unit.empty() ? "" : " ", step.unit);
-    out += fmt::format("      {}{}{}{}\n", step.words, step.source.empty() ? "" : " [", step.source,
-                       step.source.empty() ? "" : "]");
-  }
+  std::string out = render(inputs, columns);
+  for (const WorkedStep& step : working.steps) out += step_lines(step, columns);
   return out;
 }
 

@@ -40,7 +40,8 @@ struct WorkingWords {
 
 /// Nodes [first, last) of the tape; `last` is cut at its end. Inputs that nothing there reads are left away.
 Working working(const Tape&, const WorkingWords&, std::size_t first = 0, std::size_t last = SIZE_MAX);
-/// Indented lines; empty when there are no steps.
-std::string render(const Working&);
+/// Indented lines of at most `columns`; empty when there are no steps. Where a step is longer, each form of it begins a
+/// line, and a formula goes on after an operator.
+std::string render(const Working&, std::size_t columns);
 
 }  // namespace seambook

@@ -2,10 +2,11 @@
 // move the price most.
 #pragma once
 
-#include <optional>
 #include <string>
+#include <vector>
 
 #include "quote/quote.hpp"
+#include "report/explain.hpp"
 
 namespace seambook {
 
@@ -19,13 +20,26 @@ struct ExplainedJob {
   const Diagnostics& diagnostics;  // its files are where the numbers were written
 };
 
-std::string explain_joint(const ExplainedJob&, std::size_t joint);
-std::string explain_weldment(const ExplainedJob&, std::size_t weldment);
-/// Work for the job as a whole.
-std::string explain_job_work(const ExplainedJob&);
-std::string explain_setups(const ExplainedJob&);
-std::string explain_price(const ExplainedJob&);
-/// At most `count` inputs, the strongest first.
-std::string explain_sensitivities(const ExplainedJob&, std::size_t count);
+/// The working of one thing.
+struct ExplainedPart {
+  std::string kind;  // joint, weldment, job_work, set_up, cost or price
+  std::string name;  // `frame/3`; of a price its quantity; empty for the cost
+  std::string heading;
+  std::vector<std::string> notes;
+  Working working;
+};
+ExplainedPart explain_joint(const ExplainedJob&, std::size_t joint);
+/// All of it: each weldment behind its joints, work for the job as a whole, set-ups, cost, and the price of each
+/// quantity.
+std::vector<ExplainedPart> explain_all(const ExplainedJob&);
+
+/// An input that moves the price.
+struct PriceMover {
+  std::string words;
+  double per_percent = 0;  // money, for one percent more of it
+  std::string origin;
+};
+/// At most `count` of them, the strongest first.
+std::vector<PriceMover> price_movers(const ExplainedJob&, std::size_t count);
 
 }  // namespace seambook

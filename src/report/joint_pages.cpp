@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <set>
 
@@ -154,6 +155,18 @@ void take_inputs(JointRows& rows, std::vector<Sheet>& sheets) {
   }
 }
 
+/// Columns of names are as wide as the names.
+void fit_names(const Job& job, std::vector<Sheet>& sheets) {
+  std::array<double, 3> widths{};
+  for (const Joint& joint : job.joints) {
+    const std::array<std::string, 3> names = joint_names(job, joint);
+    for (std::size_t k = 0; k < names.size(); ++k) widths[k] = std::max(widths[k], width_of_name(names[k]));
+  }
+  for (Sheet& sheet : sheets)
+    for (std::size_t k = 0; k < widths.size(); ++k)
+      sheet.column_widths[k] = std::max(sheet.column_widths[k], std::min(widths[k], widest_name));
+}
+
 /// Gives the row after the last joint's.
 std::uint32_t number_rows(JointRows& rows) {
   std::uint32_t row = rows.table.first_row;
@@ -167,7 +180,7 @@ std::uint32_t number_rows(JointRows& rows) {
 void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, Terms terms) {
   for (std::size_t p = 0; p < joint_page_count; ++p) {
     Sheet& sheet = pages.sheets[p];
-    put(sheet, pages.last_row + 1, 0, "all joints", Look::total);
+    bool summed = false;
     for (const Figure* figure : joint_columns(p)) {
       const auto column = pages.table.columns.find(figure);
       if (column == pages.table.columns.end() || !adds_up(figure)) continue;
@@ -176,7 +189,9 @@ void put_totals(JointPages& pages, const std::map<const Figure*, double>& sums, 
           fmt::format("SUM({}:{})", cell_name(pages.table.first_row, c), cell_name(pages.last_row, c));
       put_formula(sheet, pages.last_row + 1, c, {text, sums.at(figure)}, shown_in(terms, *figure).decimals,
                   Look::total);
+      summed = true;
     }
+    if (summed) put(sheet, pages.last_row + 1, 0, "all joints", Look::total);
   }
 }
 
@@ -189,8 +204,7 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
   for (std::size_t p = 0; p < joint_page_count; ++p) {
     pages.sheets.push_back({});
     pages.sheets.back().name = page_names[p];
-    put_title(pages.sheets.back(), titles[p],
-              "For one piece; one row a group of passes. Tinted cells may be changed, grey ones need a new run.");
+    put_title(pages.sheets.back(), titles[p], "For one piece, by pass group. Change tinted cells; grey: run again");
     if (p == 2 && book.method.by_factor)
       put_wide(
           pages.sheets.back(), 2,
@@ -203,6 +217,7 @@ JointPages joint_pages(const RateBook& book, const Job& job, const SharedCells& 
   JointRows all{book, job, pages.table, pages.words, shared, {}, heat_columns};
   pages.last_row = number_rows(all) - 1;
   take_inputs(all, pages.sheets);
+  fit_names(job, pages.sheets);
   const auto made_from = std::make_shared<const JointRows>(std::move(all));
   for (std::size_t p = 0; p < joint_page_count; ++p) pages.sheets[p].later = rows_of_joints(made_from, p);
   if (rows == Rows::add_up) put_totals(pages, found.sums, book.terms);

@@ -4,18 +4,18 @@
 
 #include "report/formula_memory.hpp"
 #include "report/heat_page.hpp"
+#include "report/terminal.hpp"
 
 namespace seambook {
 namespace {
 
 void put_names(const JointRows& rows, const Joint& joint, std::size_t page, std::uint32_t row, Sheet& sheet) {
   const RateBook& book = rows.book;
+  const std::array<std::string, 3> names = joint_names(rows.job, joint);
   for (const PassGroup& group : joint.passes) {
     const Procedure& procedure = book.procedures[group.procedure];
-    put(sheet, row, 0, rows.job.weldments[joint.weldment].name);
-    put(sheet, row, 1, joint.id);
-    put(sheet, row, 2,
-        joint.mark.empty() ? weld_in_words(joint) : fmt::format("{}: {}", weld_in_words(joint), joint.mark));
+    for (std::uint16_t column = 0; column < names.size(); ++column)
+      put(sheet, row, column, names[column], width_of_name(names[column]) > widest_name ? Look::wrapped : Look::text);
     put(sheet, row, 3, procedure.name);
     put(sheet, row, 4, process_word(book.processes[procedure.process].number, book.terms));
     if (page == passes_page_number) put(sheet, row, role_column, std::string(role_word(group.role)));
@@ -70,6 +70,16 @@ void put_joint(const JointRows& rows, std::size_t page, std::size_t j, FormulaMe
 }
 
 }  // namespace
+
+std::array<std::string, 3> joint_names(const Job& job, const Joint& joint) {
+  return {job.weldments[joint.weldment].name, joint.id,
+          joint.mark.empty() ? weld_in_words(joint) : fmt::format("{}: {}", weld_in_words(joint), joint.mark)};
+}
+
+double width_of_name(const std::string& name) {
+  constexpr double letter = 0.92;  // of a digit
+  return static_cast<double>(display_width(name)) * letter + 1;
+}
 
 LaterRows rows_of_joints(std::shared_ptr<const JointRows> rows, std::size_t page) {
   const std::size_t joints = rows->job.joints.size();

@@ -36,7 +36,7 @@ void put_remedy_row(const PlannedShop& shop, Sheet& sheet, std::uint32_t row, co
   put(sheet, row, 3, span_text(Seconds(remedy.late_before)), Look::wrapped);
   put(sheet, row, 4, span_text(Seconds(remedy.late_after)), Look::wrapped);
   if (remedy.price)
-    put_frozen_money(sheet, row, 5, remedy.price->si, shop.book.minor_digits);
+    put_number(sheet, row, 5, remedy.price->si, shop.book.minor_digits, Look::frozen);
   else
     put(sheet, row, 5, "no price", Look::wrapped);
 }

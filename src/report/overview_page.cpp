@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "quote/piece_totals.hpp"
 #include "report/edits_page.hpp"
 #include "resolve/shown.hpp"
@@ -129,8 +131,8 @@ std::uint32_t put_reality(Sheet& sheet, const RateBook& book, const Estimate& es
 std::uint32_t put_doubt(Sheet& sheet, std::uint32_t row, const RateBook& book, const Doubt& doubt) {
   const auto line = [&](const std::string& words, double low, double high) {
     put(sheet, ++row, 0, words, Look::wrapped);
-    put_number(sheet, row, 1, low, book.minor_digits, Look::frozen);
-    put_number(sheet, row, 2, high, book.minor_digits, Look::frozen);
+    put_number(sheet, row, 1, std::min(low, high), book.minor_digits, Look::frozen);
+    put_number(sheet, row, 2, std::max(low, high), book.minor_digits, Look::frozen);
   };
   put(sheet, row, 0, fmt::format("What moves the total for {} most", doubt.quantity), Look::heading);
   put(sheet, row, 1, fmt::format("from ({})", book.currency), Look::heading);

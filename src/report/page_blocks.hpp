@@ -1,6 +1,8 @@
 // Blocks of rows on printed pages: a block that fits on a page is not cut.
 #pragma once
 
+#include <span>
+
 #include "report/workbook.hpp"
 
 namespace seambook {
@@ -14,5 +16,14 @@ struct PageBlock {
 /// Sets the page breaks; `blocks` ascending. What stands above the first block shares its page. Call it last: it
 /// measures the rows.
 void break_pages(Sheet&, const std::vector<PageBlock>& blocks, bool letter_paper);
+
+/// Widens `columns` by steps until each block stands whole on a page of its own: their words take fewer lines, and the
+/// page is printed smaller. Columns keep their widths where that takes more than `most` times of them. Call it before
+/// the pages are broken.
+void widen_until_whole(Sheet&, const std::vector<PageBlock>& blocks, std::span<const std::uint16_t> columns,
+                       double most, bool letter_paper);
+
+/// Prints the sheet on one page where it is hardly longer than one: a few rows alone on a second sheet get lost.
+void keep_on_one_page(Sheet&, bool letter_paper);
 
 }  // namespace seambook

@@ -62,7 +62,7 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
   std::uint32_t row = first;
   for (const SourceId id : used) {
     const RateSource& source = book.sources[id];
-    put(sheet, row, RatesAt::entry, source.entry);
+    put(sheet, row, RatesAt::entry, source.entry, Look::wrapped);
     put(sheet, row, RatesAt::what, source.field);
     put_number(sheet, row, RatesAt::value, shown_value(book, source), decimals_of(shown_value(book, source)),
                source.frozen ? Look::frozen : Look::input);
@@ -85,7 +85,7 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
   sheet.highlights.push_back(
       {first, last, RatesAt::entry, RatesAt::words,
        fmt::format("${}<>${}", cell_name(first, RatesAt::value), cell_name(first, RatesAt::original))});
-  sheet.column_widths = {26, 26, 12, 12, 14, 10, 16, 48};
+  sheet.column_widths = {32, 24, 12, 12, 14, 10, 16, 48};
   sheet.frozen_rows = rates_heading + 1;
   sheet.repeat_rows = {rates_heading, rates_heading};
   sheet.landscape = true;

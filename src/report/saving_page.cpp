@@ -4,6 +4,8 @@
 
 #include <array>
 
+#include "report/page_blocks.hpp"
+
 namespace seambook {
 namespace {
 
@@ -100,6 +102,7 @@ SavingPage saving_page(const RateBook& book, const Comparison& comparison, const
   put_heading(sheet, heading_row, sum_figures, book);
   const auto count = static_cast<std::uint32_t>(comparison.both.size());
   std::uint32_t row = heading_row + 1;
+  std::vector<PageBlock> blocks = {{heading_row, false}};
   for (std::uint32_t k = 0; k < count; ++k, ++row) {
     put_names(book, comparison, k, sheet, row);
     put_links(book, comparison, ways, k, sheet, row);
@@ -108,6 +111,7 @@ SavingPage saving_page(const RateBook& book, const Comparison& comparison, const
   }
   for (std::uint32_t s = 0; s < comparison.scenarios.size(); ++s) {
     ++row;
+    blocks.push_back({row, false});
     put(sheet, row, SavingAt::family, "scenario: " + comparison.scenarios[s].name, Look::heading);
     put(sheet, row, SavingAt::now, "now", Look::heading);
     put(sheet, row, SavingAt::next, "with it", Look::heading);
@@ -126,6 +130,7 @@ SavingPage saving_page(const RateBook& book, const Comparison& comparison, const
   sheet.column_widths.resize(SavingAt::first_figure + sum_figures.size(), 12);
   sheet.frozen_columns = 1;
   sheet.landscape = true;
+  break_pages(sheet, blocks, book.letter_paper);
   return page;
 }
 

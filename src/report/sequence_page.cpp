@@ -85,7 +85,7 @@ SequencePage sequence_page(const RateBook& book, const Job& job, const std::vect
   SequencePage page;
   page.sheet.name = sequence_sheet;
   put_title(page.sheet, "Sequence: order of work and set-ups for one lot",
-            "from each station's stated state. The order and the change tasks are locked: run again after a change.");
+            "From each station's stated state. The order and the change tasks are locked: run again after a change.");
   put_headings(page, book.currency);
   page.table.first_row = heading_row + 1;
   SequenceRows rows{book, job, work, quote.setups, page.table, shared, {0}};

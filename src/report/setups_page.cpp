@@ -109,10 +109,14 @@ Sheet setups_page(const PlannedShop& shop, std::span<const PlannedSetUp> set_ups
   sheet.landscape = true;
   put_title(sheet, fmt::format("{} {}: set-ups in turn", station.name, station.title),
             "Parameters are those of the rate book's procedures. Tick what is done; write the lot of the filler.");
+  const bool heated = std::any_of(set_ups.begin(), set_ups.end(), [&](const PlannedSetUp& set_up) {
+    const std::vector<SetUpLine> lines = set_up_lines(shop, set_up);
+    return std::any_of(lines.begin(), lines.end(), [](const SetUpLine& line) { return !line.temperatures.empty(); });
+  });
   put_heading_row(sheet, heading_row,
                   {"procedure", "position", "polarity", "filler", "gas and flow", "current", "voltage", "wire feed",
-                   "travel speed", "transfer, beam", "temperatures", "lot of the filler"});
-  sheet.column_widths = {14, 9, 9, 18, 16, 9, 9, 11, 20, 16, 20, 14};
+                   "travel speed", "transfer, beam", heated ? "temperatures" : "", "lot of the filler"});
+  sheet.column_widths = {14, 9, 9, 18, 16, 9, 9, 11, 20, 16, heated ? 20.0 : 4.0, 14};
   sheet.frozen_rows = heading_row + 1;
   sheet.repeat_rows = {heading_row, heading_row};
   SetUpPage page{shop, sheet, heading_row + 1};

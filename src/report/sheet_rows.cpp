@@ -56,6 +56,11 @@ void each_row(const Sheet& sheet, const std::function<void(RowCells)>& f) {
   while (!rows.empty()) f(rows.next());
 }
 
+void each_held_row(const Sheet& sheet, const std::function<void(RowCells)>& f) {
+  const Cells held = in_reading_order(sheet.cells);
+  for (RowsOf rows(held); !rows.empty();) f(rows.next());
+}
+
 void hold_rows(Sheet& sheet) {
   for (std::size_t block = 0; block < sheet.later.blocks; ++block) sheet.later.make(block, sheet.cells);
   sheet.later = {};

@@ -15,6 +15,8 @@ using RowCells = std::span<const Cell* const>;
 /// Calls f for every row that has cells, from the top. The cells live during the call only. Throws
 /// std::invalid_argument where rows made later do not ascend, or lie in the rows that the sheet holds.
 void each_row(const Sheet&, const std::function<void(RowCells)>& f);
+/// Only the rows that the sheet holds.
+void each_held_row(const Sheet&, const std::function<void(RowCells)>& f);
 /// Makes all rows that were left for later, so that the sheet holds every cell.
 void hold_rows(Sheet&);
 void hold_rows(Workbook&);

@@ -51,6 +51,49 @@ constexpr ExampleRow example_rows[] = {
      {"J5", "butt in the base", "single_v", "", "3/8", "8", "1", "", "", "", "", "", "", "", "", "", "J1 J2",
       "full penetration"}}};
 
+/// What a column of a key is filled with where that is not what the table of fields says of it: because two members
+/// stand in one cell, what only the job file can hold does not, or the workbook is in inches.
+struct ColumnWords {
+  std::string_view key, about, iso, aws;  // empty: as the table of fields has it
+};
+constexpr ColumnWords column_words[] = {
+    {"thickness", "of both members, or of first and second with a slash between blanks", "8, or 3 / 10",
+     "5/16, or 1/8 / 3/8"},
+    {"after", "joints that must be welded before, with a blank between them", "J1 J2", "J1 J2"},
+    {"alternatives", "procedures to compare with, with a blank between them", "ST-SH SG-F3", "F-1/8 F-3/16"},
+    {"passes", "how many", "2", "2"},
+    {"backgouge", "", "true", "true"},
+    {"excess", "cap of a butt weld, as a share of the groove", "10 %", "10 %"},
+    {"hold", "", "root visual", "root visual"},
+    {"leg", "", "", "1/4"},
+    {"throat", "", "", "3/16"},
+    {"length", "", "", "12"},
+    {"outside_diameter", "", "", "1.9"},
+    {"element", "", "", "2"},
+    {"pitch", "", "", "6"},
+    {"gap_e", "", "", "4"},
+    {"gap", "", "", "1/16"},
+    {"gap_max", "", "", "0.006"},
+    {"root_face", "", "", "1/16"},
+    {"legs", "", "6 / 8", "1/4 / 5/16"},
+    {"deep_throat", "", "", "1/4"},
+    {"depth", "", "12 / 10", "1/2 / 3/8"},
+    {"radius", "", "", "1/4"},
+    {"reinforce", "", "", "1/4"},
+    {"diameter", "", "", "3/4"},
+    {"width", "", "", "1/2"},
+    {"layer_height", "", "", "1/8"},
+    {"branch_on", "", "", "8-5/8"},
+    {"around", "", "60 / 40", "2-1/2 / 1-1/2"},
+    {"corner_radius", "", "", "1/4"},
+    {"tube", "", "", "1.9"},
+    {"preheat", "", "", "250 degF"},
+    {"interpass_max", "", "", "480 degF"},
+    {"heat_input_max", "", "", "60 kJ/in"},
+    {"process", "", "", "GMAW"},
+    {"position", "", "", "2F"},
+    {"base_metal", "", "", "A36"}};
+
 std::vector<FieldInfo> keys_of_joints() {
   const auto inside = [](const std::vector<FieldInfo>& fields, std::string_view key) {
     return std::find_if(fields.begin(), fields.end(), [&](const FieldInfo& f) { return f.key == key; })->inside();
@@ -71,18 +114,26 @@ std::string heading_text(const FieldInfo& info, Terms terms) {
   return std::string(info.key) + (is_length(info) ? unit : "");
 }
 
-/// Words for the heading's column: what the table of fields says, and how two members or names stand in one cell.
-std::string words_of(const FieldInfo& info) {
-  if (info.key == "thickness")
-    return "of both members, or of first and second with a slash between blanks: 8, or 3 / 10";
-  if (info.key == "after") return "joints that must be welded before, with a blank between them: J1 J2";
-  const std::string words(info.about);
-  const std::size_t unit = words.rfind(" mm");
-  return is_length(info) && unit == words.size() - 3 ? words.substr(0, unit) : words;
+/// Words for the heading's column and an example, in the unit of its heading.
+std::string words_of(const FieldInfo& info, Terms terms) {
+  constexpr std::string_view before_example = ": ";
+  const std::size_t colon = info.about.find(before_example);
+  std::string_view about = info.about.substr(0, colon);
+  std::string_view example =
+      colon == info.about.npos ? std::string_view() : info.about.substr(colon + before_example.size());
+  if (is_length(info) && example.ends_with(" mm")) example.remove_suffix(3);
+  const auto* own = std::find_if(std::begin(column_words), std::end(column_words),
+                                 [&](const ColumnWords& words) { return words.key == info.key; });
+  if (own != std::end(column_words)) {
+    if (!own->about.empty()) about = own->about;
+    const std::string_view stated = terms == Terms::aws ? own->aws : own->iso;
+    if (!stated.empty()) example = stated;
+  }
+  return std::string(about) + (example.empty() ? "" : std::string(before_example) + std::string(example));
 }
 
 Validation rule_of(const FieldInfo& info, Filled filled, Terms terms) {
-  Validation rule{.message = words_of(info), .choices = {}, .anything = true, .or_empty = true};
+  Validation rule{.message = words_of(info, terms), .choices = {}, .anything = true, .or_empty = true};
   for (std::size_t w = 0; filled == Filled::weld && w < weld_kinds; ++w)
     rule.choices.emplace_back(weld_key(static_cast<WeldKind>(w)));
   if (filled == Filled::position)
@@ -114,6 +165,7 @@ Sheet sheet_of_joints(const std::string& name, Terms terms, const std::vector<Fi
   sheet.locked = false;
   sheet.frozen_rows = 1;
   sheet.frozen_columns = 1;
+  sheet.repeat_columns = 2;  // on paper: name and mark on both of two pages
   sheet.repeat_rows = {0, 0};
   sheet.footer = "One row a joint; headings stay as they are";
   for (std::uint16_t c = 0; c < column_count; ++c) {
@@ -175,7 +227,7 @@ Sheet sheet_of_columns(Terms terms, const std::vector<FieldInfo>& keys) {
   for (const FieldInfo& info : keys) {
     if (needs_the_job_file(info)) continue;
     put(sheet, row, 0, heading_text(info, terms), Look::label);
-    put(sheet, row++, 1, words_of(info), Look::wrapped);
+    put(sheet, row++, 1, words_of(info, terms), Look::wrapped);
   }
   sheet.frozen_rows = 4;
   sheet.repeat_rows = {3, 3};

@@ -144,6 +144,24 @@ std::size_t display_width(std::string_view text) {
   return width;
 }
 
+std::string wrapped(std::string_view text, std::size_t columns, std::size_t indent) {
+  const std::size_t begin = std::min(text.find_first_not_of(' '), text.size());
+  std::string out(text.substr(0, begin));
+  text.remove_prefix(begin);
+  std::size_t used = begin;
+  while (!text.empty()) {
+    const std::size_t room = std::max(columns, used + narrowest_column) - used;
+    const std::vector<std::string> lines = cell_lines(text, room);
+    out += lines.front() + "\n";
+    if (lines.size() == 1) break;
+    text.remove_prefix(lines.front().size());
+    text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
+    used = indent;
+    out.append(indent, ' ');
+  }
+  return out;
+}
+
 std::string render(const TextTable& table, std::size_t columns) {
   std::vector<TableLine> lines;
   lines.push_back(table.headings);

@@ -24,6 +24,9 @@ inline constexpr std::size_t any_width = static_cast<std::size_t>(-1);
 /// longer than `columns`, words of a cell or heading go on in the next line, those of the widest column first; figures
 /// stay whole.
 std::string render(const TextTable&, std::size_t columns = any_width);
+/// `text` in lines of at most `columns`, broken at its blanks, those after the first further in by `indent`; each ended
+/// by a line break. It is taken as it is: control characters are for the caller to make harmless.
+std::string wrapped(std::string_view text, std::size_t columns, std::size_t indent);
 /// Terminal columns that `text` takes.
 std::size_t display_width(std::string_view text);
 

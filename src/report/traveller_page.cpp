@@ -12,7 +12,6 @@
 #include "report/page_parts.hpp"
 #include "report/setup_facts.hpp"
 #include "report/task_words.hpp"
-#include "report/terminal.hpp"
 #include "schedule/instants.hpp"
 
 namespace seambook {
@@ -21,8 +20,6 @@ namespace {
 struct TravelAt {
   enum Column : std::uint16_t { number, operation, joint, procedure, planned, stamp, date, temperature, visual, test };
 };
-
-constexpr std::size_t operation_letters = 26, joint_letters = 28;  // that fit on a line of their columns
 
 struct TravelPage {
   const PlannedShop& shop;
@@ -104,21 +101,17 @@ void put_operation(TravelPage& page, const PlannedTask& task, std::size_t number
   const TaskRef& ref = ref_of(shop, task);
   const Joint* joint = joint_of(shop, ref);
   const Way& way = way_of(shop, task);
-  const std::vector<std::size_t> procedures = procedures_of(shop, ref);
-  const std::string what = steps_words(shop, ref), where = joint != nullptr ? joint_words(*joint) : "whole";
-  constexpr double tall_enough_for_a_stamp = 24;  // points
-  if (display_width(what) <= operation_letters && display_width(where) <= joint_letters && procedures.size() < 2)
-    page.sheet.row_heights.emplace_back(page.row, tall_enough_for_a_stamp);
   put_number(page.sheet, page.row, TravelAt::number, static_cast<double>(number), 0);
-  put(page.sheet, page.row, TravelAt::operation, what, Look::wrapped);
-  put(page.sheet, page.row, TravelAt::joint, where, Look::wrapped);
+  put(page.sheet, page.row, TravelAt::operation, steps_words(shop, ref), Look::wrapped);
+  put(page.sheet, page.row, TravelAt::joint, joint != nullptr ? joint_words(*joint) : "whole", Look::wrapped);
   put(page.sheet, page.row, TravelAt::procedure, procedures_words(shop, ref), Look::wrapped);
   const std::string station = way.station ? shop.work.problem.stations[*way.station].name : std::string("away");
-  put(page.sheet, page.row, TravelAt::planned, station + ", " + clock_word(task.start), Look::wrapped);
+  put(page.sheet, page.row, TravelAt::planned, station + "\n" + clock_word(task.start),
+      Look::wrapped);  // two lines leave room for a stamp
   put_boxes(page.sheet, page.row, TravelAt::stamp, TravelAt::date);
   put(page.sheet, page.row, TravelAt::temperature, temperature_words_of(shop, ref), Look::box);
   put_boxes(page.sheet, page.row, TravelAt::visual, TravelAt::visual);
-  const bool tested = joint != nullptr && !joint->inspections.empty() && !procedures.empty();
+  const bool tested = joint != nullptr && !joint->inspections.empty() && !procedures_of(shop, ref).empty();
   put(page.sheet, page.row++, TravelAt::test, tested ? "" : "none", tested ? Look::box : Look::label);
   put_points(page, ref);
 }
@@ -183,14 +176,19 @@ std::optional<Sheet> traveller_page(const PlannedShop& shop) {
              fmt::format("For weldments of {} planned minutes and more. A hold stops the work until it is released.",
                          figure(shop.traveller_from.si / unit::min.si, 0)),
              Look::note);
-  sheet.column_widths = {4, operation_letters + 2, joint_letters + 2, 13, 24, 10, 10, 12, 8, 10};
+  sheet.column_widths = {4, 20, 23, 12, 17, 8, 8, 10, 6, 7};
   TravelPage page{shop, sheet, heading_row};
   std::vector<PageBlock> blocks;
+  std::vector<PageBlock> whole;
   blocks.reserve(2 * travellers.size());
+  whole.reserve(travellers.size());
   for (const Traveller& traveller : travellers) {
     const auto of_traveller = put_traveller(page, traveller);
+    whole.push_back(of_traveller.front());
     blocks.insert(blocks.end(), of_traveller.begin(), of_traveller.end());
   }
+  constexpr std::uint16_t words[] = {TravelAt::operation, TravelAt::joint, TravelAt::planned};
+  widen_until_whole(sheet, whole, words, 1.5, shop.book.letter_paper);
   break_pages(sheet, blocks, shop.book.letter_paper);
   return sheet;
 }

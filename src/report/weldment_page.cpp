@@ -111,7 +111,7 @@ WeldmentPage weldment_page(const RateBook& book, const Job& job, const SharedCel
   Sheet& sheet = page.sheet;
   sheet.name = weldments_sheet;
   put_title(sheet, "Weldments: fitting, turning, base metal, bought in",
-            "for one piece. Tinted cells may be changed, grey ones need a new run.");
+            "For one piece. Tinted cells may be changed, grey ones need a new run.");
   put(sheet, heading_row, 0, "weldment", Look::heading);
   page.table.first_row = heading_row + 1;
   std::uint16_t column = 1;

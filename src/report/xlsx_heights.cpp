@@ -70,7 +70,7 @@ std::map<std::uint32_t, double> row_heights(const Sheet& sheet) {
   std::map<std::uint32_t, double> heights;
   for (const auto& [row, mark] : marks)
     if (mark.height) heights[row] = *mark.height;
-  each_row(sheet, [&](RowCells cells) {
+  each_held_row(sheet, [&](RowCells cells) {
     const auto mark = marks.find(cells.front()->row);
     heights[cells.front()->row] = row_height(sheet, cells, mark == marks.end() ? RowMarks{} : mark->second);
   });

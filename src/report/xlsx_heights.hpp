@@ -8,7 +8,7 @@ namespace seambook {
 
 /// In points. A height that the sheet gives is taken as it is.
 double row_height(const Sheet&, RowCells, const RowMarks&);
-/// Of all rows that have cells or a height given.
+/// Of the rows that the sheet holds, and those that a height is given for; rows made later are about a line each.
 std::map<std::uint32_t, double> row_heights(const Sheet&);
 
 }  // namespace seambook

@@ -31,5 +31,8 @@ std::int64_t loads_floor(const ShopProblem&, const std::vector<bool>& possible);
 /// Under the seconds of set-up of every plan: each of those values, of any attribute, is changed to at least once, from
 /// the value that takes least.
 std::int64_t arrivals_floor(const ShopProblem&, const std::vector<bool>& possible);
+/// Under the seconds from the start to the end of every plan, because of one station or person: what only it can do
+/// goes through it one after the other. `change`: under the seconds of set-up of every plan.
+std::int64_t finish_floor(const ShopProblem&, const ShopNet&, const std::vector<bool>& possible, std::int64_t change);
 
 }  // namespace seambook

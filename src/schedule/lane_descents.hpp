@@ -1,7 +1,7 @@
 // Less lateness at a single station whose work can be done in one way: descents in which a run goes elsewhere or two
 // tasks change places, again and again from an order changed a little, now and then from a new start (iterated local
 // search: Lourenço, Martin and Stützle 2003; these neighbourhoods in random order: Subramanian, Battarra and Potts
-// 2014).
+// 2014). Most moves are refused by a bound on what they cost.
 #pragma once
 
 #include "schedule/improve_plan.hpp"

@@ -8,6 +8,7 @@
 #include "schedule/fixed_stations.hpp"
 #include "schedule/floors.hpp"
 #include "schedule/improve_plan.hpp"
+#include "schedule/order_starts.hpp"
 #include "schedule/plan_reasons.hpp"
 #include "schedule/starts.hpp"
 #include "schedule/station_orders.hpp"
@@ -16,6 +17,7 @@ namespace seambook {
 namespace {
 
 constexpr std::size_t most_exact_tasks = 16;
+constexpr std::size_t most_improved = 3;  // starts
 constexpr int rounds = 3;
 
 struct Found {
@@ -37,6 +39,7 @@ Levels floor_of(const ShopProblem& problem, const ShopNet& net, const std::vecto
   floor.late = std::max({floor.late, lateness_floor(problem, net, possible), orders_floor(problem, net, possible)});
   floor.change = std::max(floor.change, change);
   floor.loads = std::max(floor.loads, loads_floor(problem, possible));
+  floor.finish = std::max(floor.finish, finish_floor(problem, net, possible, floor.change));
   return floor;
 }
 
@@ -57,6 +60,8 @@ std::vector<TaskList> starts(const Looked& at, const std::vector<std::uint32_t>&
   if (!by_station.empty()) lists.push_back(list_of(at.net, by_station));
   TaskList by_order = list_with_stations(at.problem, stations_by_order(at.problem), at.possible, at.budget.stations);
   if (!by_order.empty()) lists.push_back(std::move(by_order));
+  TaskList by_whole_orders = list_by_whole_orders(at.net);
+  if (!by_whole_orders.empty()) lists.push_back(std::move(by_whole_orders));
   return lists;
 }
 
@@ -72,9 +77,9 @@ void improve(const Looked& at, const TaskList& from, double share, std::uint32_t
   if (!list.empty()) keep_better(found, at.net, std::move(list));
 }
 
-/// What is still open is sought by all lists where there are few, else by improving each start for half the budget, and
-/// then the best of all.
-void search(const Looked& at, const std::vector<TaskList>& lists, Found& found) {
+/// What is still open is sought by all lists where there are few, else by improving the best starts for half the
+/// budget, and then the best of all.
+void search(const Looked& at, std::vector<TaskList> lists, Found& found) {
   const auto done = [&] {
     found.proved = found.proved || found.levels <= found.floor;
     return found.proved || is_stopped(at.budget);
@@ -85,6 +90,8 @@ void search(const Looked& at, const std::vector<TaskList>& lists, Found& found) 
     if (exact.list) keep_better(found, at.net, *exact.list);
     found.proved = exact.proved;
   }
+  std::ranges::stable_sort(lists, {}, [&](const TaskList& list) { return levels_of(at.net, list); });
+  lists.resize(std::min(lists.size(), most_improved));
   std::uint32_t seed = 0;
   for (const TaskList& list : lists)
     if (!done()) improve(at, list, 0.5 / static_cast<double>(lists.size()), ++seed, found);
@@ -126,9 +133,9 @@ Plan plan(const ShopProblem& problem, const PlanBudget& budget) {
   Found found;
   found.floor = floor_of(problem, net, possible, by_station.floor);
   const Looked at{problem, net, possible, budget};
-  const std::vector<TaskList> lists = starts(at, by_station.order);
+  std::vector<TaskList> lists = starts(at, by_station.order);
   for (const TaskList& list : lists) keep_better(found, net, list);
-  if (!problem.tasks.empty()) search(at, lists, found);
+  if (!problem.tasks.empty()) search(at, std::move(lists), found);
   Plan out = timed_plan(problem, found.list);
   out.judged = judged(found, !problem.earlier.empty());
   compare(net, by_station.order, out);

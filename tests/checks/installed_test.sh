@@ -53,6 +53,7 @@ done
 complete_to() {
   bash -euc '
     source "$1"; shift
+    compopt() { :; }  # stands in for what only a completion under way may call
     COMP_WORDS=("$@") COMP_CWORD=$(($# - 1)) COMPREPLY=()
     _seambook
     printf "%s\n" "${COMPREPLY[@]}" | sort | paste -sd" "' complete "$prefix/share/bash-completion/completions/seambook" "$@"

@@ -33,7 +33,7 @@ TEST_CASE("wrong usage is told with the nearest word and exit code 2") {
       {"--rates r quote a", "seambook: the command comes first, then '--rates'"},
       {"quote a --fource", "seambook: 'quote' has no option '--fource'; did you mean '--force'?"},
       {"check a --force", "seambook: 'check' has no option '--force'"},
-      {"explain a --json", "seambook: 'explain' has no option '--json'"},
+      {"explain a --force", "seambook: 'explain' has no option '--force'"},
       {"estimate a --jsn=x", "seambook: 'estimate' has no option '--jsn'; did you mean '--json'?"},
       {"explain a b c", "seambook: 'c' is one word too many"},
       {"quote", "seambook: JOB is required"},

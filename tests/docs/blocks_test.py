@@ -45,7 +45,7 @@ def blocks(path):
 
 
 def shell(command, folder):
-    environment = {**os.environ, "PATH": f"{folder / 'bin'}:{os.environ['PATH']}", "LC_ALL": "C.UTF-8", "COLUMNS": "160"}
+    environment = {**os.environ, "PATH": f"{folder / 'bin'}:{os.environ['PATH']}", "LC_ALL": "C.UTF-8", "COLUMNS": "240"}
     return subprocess.run(["bash", "-euc", command], cwd=folder, env=environment, capture_output=True, text=True)
 
 

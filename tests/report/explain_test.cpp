@@ -10,7 +10,8 @@
 #include "../trace/evaluate.hpp"
 #include "quote/lift.hpp"
 #include "quote/quote.hpp"
-#include "report/explain_job.hpp"
+#include "report/explained_text.hpp"
+#include "report/terminal.hpp"
 
 using namespace seambook;
 namespace fs = std::filesystem;
@@ -135,18 +136,47 @@ TEST_CASE("names in a working are unique among its inputs and say the pass group
 
 TEST_CASE("every input says where it was written") {
   const Shop shop("bracket.yaml");
-  const std::string text = explain_joint(shop.explained(), 0);
+  const std::string text = explained_text(explain_joint(shop.explained(), 0), any_width);
   CHECK(text.find("leg z, jobs/bracket.yaml:") != std::string::npos);
   CHECK(text.find(" rates/shop.yaml:") != std::string::npos);
   CHECK(text.find("(assumption: ") != std::string::npos);
   CHECK(text.find(", \n") == std::string::npos);
 }
 
+TEST_CASE("a working keeps to the width it is given and loses nothing but blanks") {
+  const Shop shop("pipe-set.yaml");
+  const auto without_blanks = [](std::string text) {
+    text.erase(std::remove_if(text.begin(), text.end(), [](char c) { return c == ' ' || c == '\n'; }), text.end());
+    return text;
+  };
+  for (const ExplainedPart& part : explain_all(shop.explained())) {
+    CAPTURE(part.heading);
+    ExplainedPart steps_only = part;
+    steps_only.working.inputs.clear();  // their table shares lines among columns
+    const std::string whole = explained_text(steps_only, any_width), narrow = explained_text(steps_only, 60);
+    CHECK(without_blanks(narrow) == without_blanks(whole));
+    const std::string all = explained_text(part, 60);
+    for (std::size_t begin = 0, end = 0; (end = all.find('\n', begin)) != all.npos; begin = end + 1) {
+      const std::string line = all.substr(begin, end - begin);
+      // A name alone may be longer than a line: of steps, and behind their operators.
+      if (line.find_first_of("+-*/^,()=") != line.npos || line.starts_with("    "))
+        CHECK_MESSAGE(display_width(line) <= 66, line);
+    }
+  }
+}
+
 TEST_CASE("the price is worked for each quantity and ends in what moves it most") {
   const Shop shop("bracket.yaml");
-  const std::string text = explain_price(shop.explained());
-  for (const char* heading : {"price of 1\n", "price of 10\n", "price of 50\n"}) CHECK(text.find(heading) != text.npos);
-  CHECK(text.find("cost_each_labour") != text.npos);
-  const std::string strongest = explain_sensitivities(shop.explained(), 3);
-  CHECK(std::count(strongest.begin(), strongest.end(), '\n') == 5);  // heading, rule, three inputs
+  std::vector<std::string> quantities;
+  const auto parts = explain_all(shop.explained());
+  for (const ExplainedPart& part : parts)
+    if (part.kind == "price") quantities.push_back(part.name);
+  CHECK(quantities == std::vector<std::string>{"1", "10", "50"});
+  const auto cost = std::find_if(parts.begin(), parts.end(), [](const auto& part) { return part.kind == "cost"; });
+  REQUIRE(cost != parts.end());
+  CHECK(explained_text(*cost, any_width).find("cost_each_labour") != std::string::npos);
+  const std::vector<PriceMover> movers = price_movers(shop.explained(), 3);
+  REQUIRE(movers.size() == 3);
+  CHECK(movers.front().per_percent >= movers.back().per_percent);
+  CHECK(movers.front().origin.find(".yaml:") != std::string::npos);
 }

@@ -15,6 +15,8 @@
 #include "report/task_words.hpp"
 #include "report/traveller_page.hpp"
 #include "report/xlsx_checks.hpp"
+#include "report/xlsx_heights.hpp"
+#include "report/xlsx_page.hpp"
 #include "schedule/clock.hpp"
 
 namespace seambook {
@@ -129,6 +131,56 @@ TEST_CASE("blocks that fit on a page are not cut") {
   CHECK(each.page_breaks == std::vector<std::uint32_t>{30, 50, 70});
   // A row is 15.75 points high, an upright A4 page 730: 46 rows.
   CHECK(filled.page_breaks == std::vector<std::uint32_t>{30, 70});
+}
+
+TEST_CASE("columns of words are widened until every block has a page, and not where none does") {
+  constexpr std::uint16_t words[] = {0};
+  Sheet sheet;
+  sheet.column_widths = {60};
+  // 66 letters take two lines of 28.5 points at 60 and one of 15.75 at 66: 30 rows of the first are longer than an
+  // upright A4 page of 730 points.
+  for (std::uint32_t row = 0; row < 30; ++row) put(sheet, row, 0, std::string(66, 'w'), Look::wrapped);
+  widen_until_whole(sheet, {{0, true}}, words, 2, false);
+  CHECK(sheet.column_widths.front() == doctest::Approx(66));
+  for (std::uint32_t row = 30; row < 300; ++row) put(sheet, row, 0, "row");
+  sheet.column_widths = {60};
+  widen_until_whole(sheet, {{0, true}}, words, 2, false);
+  CHECK(sheet.column_widths.front() == 60);
+}
+
+TEST_CASE("a sheet that is hardly longer than a page is kept on one") {
+  Sheet sheet;
+  sheet.column_widths = {60};
+  for (std::uint32_t row = 0; row < 50; ++row) put(sheet, row, 0, "row");  // 788 of 730 points
+  keep_on_one_page(sheet, false);
+  CHECK(sheet.one_page);
+  for (std::uint32_t row = 50; row < 70; ++row) put(sheet, row, 0, "row");
+  keep_on_one_page(sheet, false);
+  CHECK(!sheet.one_page);
+}
+
+TEST_CASE("a list of a station and shift stands on one page") {
+  const HandPlan hand = hand_plan();
+  const PlannedShop shop = hand.shop();
+  const Workbook workbook = plan_workbook(shop);
+  std::size_t lists = 0;
+  for (const Sheet& sheet : workbook.sheets) {
+    if (!sheet.name.starts_with("List ")) continue;
+    const double room = page_height(sheet, shop.book.letter_paper);
+    std::map<std::uint32_t, double> rows;
+    for (const auto& [row, height] : row_heights(sheet)) rows[row] = height;
+    std::vector<std::uint32_t> begins = sheet.page_breaks;
+    begins.insert(begins.begin(), 0);
+    begins.push_back(rows.rbegin()->first + 1);
+    for (std::size_t page = 0; page + 1 < begins.size(); ++page, ++lists) {
+      double height = page == 0 ? 0 : rows[heading_row];
+      for (std::uint32_t row = begins[page]; row < begins[page + 1]; ++row)
+        height += rows.contains(row) ? rows[row] : 15;
+      CHECK(height <= room);
+    }
+    CHECK(print_scale(sheet, shop.book.letter_paper) >= 60);
+  }
+  CHECK(lists == shift_work(shop).lists.size());
 }
 
 TEST_CASE("no paper is made for work that is kept from the floor") {

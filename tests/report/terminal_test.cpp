@@ -46,6 +46,15 @@ TEST_CASE("nothing in a cell commands the terminal") {
   CHECK(render(table) == "a?b\n--------\n?[2Jx\n?\n?z\ntab?here\nn?l\n?gnp\n");
 }
 
+TEST_CASE("a text is broken at its blanks and goes on further in") {
+  CHECK(wrapped("one two three", any_width, 4) == "one two three\n");
+  CHECK(wrapped("  one two three four", 17, 4) == "  one two three\n    four\n");
+  CHECK(wrapped("", 20, 4) == "");
+  CHECK(wrapped("高さ高さ 高さ高さ 高さ", 20, 2) == "高さ高さ 高さ高さ\n  高さ\n");
+  // Twelve columns are left to the words, however narrow the terminal.
+  CHECK(wrapped("    unbreakable words", 5, 4) == "    unbreakable\n    words\n");
+}
+
 TEST_CASE("a line that is too long goes on below in its widest column, and figures stay whole") {
   TextTable table;
   table.headings = {"work", "set-up min", "why here"};

@@ -7,13 +7,14 @@
 #include <utility>
 
 #include "random_plans.hpp"
+#include "schedule/flat_work.hpp"
 #include "schedule/lane_start.hpp"
 
 namespace {
 
 using namespace shop;
 
-/// One station, one way each, each task an order of its own.
+/// One station, one way each, each task an order of its own; half of them without breaks and ready dates.
 ShopProblem one_station(std::mt19937& random) {
   ShopProblem problem = random_plan_problem(random, {2 + random() % 5, 1, 0, 0});
   problem.orders.clear();
@@ -23,6 +24,12 @@ ShopProblem one_station(std::mt19937& random) {
     if (task.ways.empty() || !task.ways.front().station) task.ways = {{0, {}, slot}};
     task.order = t;
     problem.orders.push_back({"order", monday + slots(random() % 40), static_cast<std::int64_t>(1 + random() % 4)});
+  }
+  if (random() % 2 == 0) return problem;
+  problem.stations.front().open = {{monday, monday + slots(1000)}};
+  for (ShopTask& task : problem.tasks) {
+    task.ready = Instant::min(), task.held = Seconds{};
+    task.ways.front() = {0, {}, slot + task.ways.front().time};
   }
   return problem;
 }
@@ -41,7 +48,7 @@ Undone undone(const Levels& levels) { return {levels.unplaced, levels.late}; }
 
 TEST_CASE("descents at one station come down to the least lateness of all orders") {
   std::mt19937 random(71);
-  std::size_t late = 0;
+  std::size_t late = 0, flat = 0;
   for (int shops = 0; shops < 200; ++shops) {
     const ShopProblem problem = one_station(random);
     ShopNet net = shop_net(problem);
@@ -59,8 +66,11 @@ TEST_CASE("descents at one station come down to the least lateness of all orders
     CHECK(found.levels == levels_of(net, found.list));
     CHECK(found.list == lane_descents(net, from, least.second, {3000, 0, 1}).list);
     late += least.second > 0 ? 1 : 0;
+    flat += flat_work(net) ? 1 : 0;
   }
   CHECK(late > 50);
+  CHECK(flat > 10);
+  CHECK(flat < 100);
 }
 
 TEST_CASE("a start at a station holds each of its pieces once") {

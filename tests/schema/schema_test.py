@@ -148,6 +148,10 @@ def check_documents():
                                           "jobs/marlgannet/bracket-repair.yaml")]
         holds("check", ["check", *small, "--json", "--quiet"])
         holds("compare", ["compare", root / "jobs/wash-down-cabinet.yaml", root / "jobs/pipe-set.yaml", *out])
+        holds("explain", ["explain", small[1], "--json", "--quiet"])
+        holds("explain", ["explain", root / "jobs/marlgannet/coolant-tank.yaml", "--json", "--quiet"])  # with an option
+        holds("explain", ["explain", small[0], "bracket/1", "--json", "--quiet"])
+        holds("explain", ["explain", small[0], "nothing", "--json", "--quiet"], codes=(2,))
         plan, quote = scratch / "plan.json", scratch / "quote.json"
         plan.write_text(holds("plan", ["plan", small[0], *out]))
         holds("plan", ["plan", small[0], *out, "--from", plan, "--now", "2026-05-12T09:00"])

@@ -117,6 +117,9 @@ class New(unittest.TestCase):
         self.assertIn("rates/shop.yaml", told)
         taken = self.run_through("list of 12.yaml")
         self.assertEqual([joint["id"] for joint in taken["joints"]], [f"list of 12/0{row}" for row in range(2, 14)])
+        # One station and one welder: the first order there is cannot be bettered, so nothing is searched.
+        planned = json.loads(self.run_it("plan", "list of 12.yaml", "--json", "--out", "again", *DATE).stdout)
+        self.assertTrue(all(level["proved"] for level in planned["levels"]), planned["levels"])
 
     def test_a_job_around_a_table_elsewhere_takes_it_along_and_keeps_the_rate_book_there(self):
         self.run_it("new", "shop", "--units", "us")
@@ -155,6 +158,58 @@ class New(unittest.TestCase):
                     self.assertEqual(sheet[letters[head] + "2"].number_format, "@")
                 if number_column:
                     self.assertEqual(rules[letters[number_column]].type, "decimal")
+
+    NEEDED = {"pitch": "element", "gap_e": "element", "branch_on": "outside_diameter"}
+    # Names of a rate book, and what needs more of one than `new` writes.
+    NAMES = {"backgouge", "preheat", "id", "mark", "note", "weld", "after", "alternatives", "procedure", "base_metal", "finish",
+             "grade"}
+
+    def examples(self, book):
+        """The examples of the sheet Columns by heading, but for NAMES."""
+        sheet = openpyxl.load_workbook(self.folder / book)["Columns"]
+        rows = [(row[0].value, row[1].value) for row in sheet.iter_rows(min_row=5)]
+        return {head: words.rsplit(": ", 1)[1] for head, words in rows
+                if ": " in words and head.split(" ")[0] not in self.NAMES and " or " not in words.rsplit(": ", 1)[1]}
+
+    def faulty_columns(self, weld, examples):
+        """A row for each example, alone beside the weld and what it needs; the headings at whose own field there is a complaint."""
+        heads = list(examples)
+        lines = [",".join(["id", "weld", *heads])]
+        starts = []
+        for row, head in enumerate(heads):
+            needed = self.NEEDED.get(head.split(" ")[0])
+            fields = [examples[h] if h == head or h.split(" ")[0] == needed else "" for h in heads]
+            before = ",".join([f"J{row}", weld, *fields[:row]]) + ","
+            starts.append(len(before) + 1)
+            lines.append(before + ",".join(fields[row:]))
+        (self.folder / "t.csv").write_text("\n".join(lines) + "\n")
+        told = json.loads(self.run_it("check", "t.yaml", "--json", code=1).stdout)["diagnostics"]
+        at = {(d["line"], d["column"]) for d in told if d["level"] == "error" and d["file"].endswith("t.csv")}
+        return {head for row, head in enumerate(heads) if (row + 2, starts[row]) in at}
+
+    def test_every_example_of_a_column_may_stand_below_its_heading(self):
+        for units, unit in (("metric", "mm"), ("us", "in")):
+            with self.subTest(units):
+                self.run_it("new", "shop", "--units", units)
+                shutil.move(self.folder / "shop/rates", self.folder / "rates")
+                self.run_it("new", "--takeoff", f"{units}.xlsx", "--units", units)
+                (self.folder / "t.yaml").write_text("format: 1\njob: t\nweldments: [{name: t, base_metal: "
+                                                    f"{'S235' if unit == 'mm' else 'A36'}, joints_from: t.csv}}]\n")
+                examples = self.examples(f"{units}.xlsx")
+                self.assertGreaterEqual(len(examples), 35)
+                lengths = [head for head in examples if head.endswith(f"({unit})")]
+                self.assertEqual(lengths, [head for head in examples if "(" in head])
+                for head in lengths:
+                    self.assertNotRegex(examples[head], "[a-z]", head)
+                if unit == "in":
+                    self.assertNotRegex(" ".join(examples.values()), "mm|degC")
+                welds = ["fillet", "single_v", "double_bevel", "single_u", "single_bevel", "plug", "slot", "overlay", "flare_v"]
+                faulty = set(examples).intersection(*(self.faulty_columns(weld, examples) for weld in welds))
+                self.assertEqual(faulty, set())
+                spoiled = {**examples, lengths[0]: "6 of them"}
+                self.assertEqual({lengths[0]}, set(examples).intersection(*(self.faulty_columns(weld, spoiled) for weld in welds)))
+                shutil.rmtree(self.folder / "shop")
+                shutil.rmtree(self.folder / "rates")
 
 
 if __name__ == "__main__":
