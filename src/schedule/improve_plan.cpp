@@ -15,7 +15,6 @@ namespace {
 constexpr std::size_t longest_run = 12, longest_late_run = 30;
 constexpr double descent_share = 0.05;  // of the budget
 constexpr int cycles = 3;
-constexpr std::size_t looks_per_clock = 64;
 constexpr std::size_t sampled_moves = 500;
 constexpr double no_limit = std::numeric_limits<double>::infinity();
 // While lateness may still come down, set-ups and ends only break ties: ten seconds of set-up are not worth one late.

@@ -28,7 +28,7 @@ struct UsedBudget {
   MoveBudget of;
   std::clock_t begin = std::clock();
   double share = 0;
-  std::size_t looks = 0;
+  std::size_t looks = 0, looks_per_clock = 64;
 
   /// Whether there is some left after `done` moves.
   bool left(std::size_t done);

@@ -1,6 +1,7 @@
 #include "schedule/order_starts.hpp"
 
 #include <algorithm>
+#include <random>
 #include <tuple>
 
 #include "schedule/starts.hpp"
@@ -10,6 +11,8 @@ namespace {
 
 constexpr std::size_t most_pairs = 200'000;                   // of tasks within orders
 constexpr double worths_of_set_up[] = {0, 5, 20, 100, 1000};  // seconds later that one second less is worth
+
+constexpr std::size_t placements_for_pair = 4;  // in time
 
 struct OrderWork {
   Instant due{};
@@ -28,6 +31,12 @@ std::vector<OrderWork> work_by_order(const ShopNet& net) {
   std::erase_if(orders, [](const OrderWork& of) { return of.tasks.empty(); });
   std::ranges::stable_sort(orders, {}, &OrderWork::due);
   return orders;
+}
+
+std::size_t pairs_within(const std::vector<OrderWork>& orders) {
+  std::size_t pairs = 0;
+  for (const OrderWork& order : orders) pairs += order.tasks.size() * order.tasks.size();
+  return pairs;
 }
 
 /// A shop on its way, and what is in its list.
@@ -82,8 +91,8 @@ void undo(ByOrders& at, const Timeline& line, const TaskList& list) {
   for (const Listed& done : list) at.finishes[done.task] = never_done, at.listed[done.task] = false;
 }
 
-/// The order where it costs least.
-void do_best(ByOrders& at, const OrderWork& order, double set_up_worth, TaskList& list) {
+/// The station where an order costs least.
+std::size_t best_station(ByOrders& at, const OrderWork& order, double set_up_worth) {
   std::optional<std::size_t> best;
   std::tuple<std::int64_t, std::int64_t, double> least;
   const Timeline before = at.line;
@@ -100,33 +109,92 @@ void do_best(ByOrders& at, const OrderWork& order, double set_up_worth, TaskList
     if (best && least <= cost) continue;
     best = s, least = cost;
   }
-  const TaskList done = do_at(at, order, best.value_or(0));
-  list.insert(list.end(), done.begin(), done.end());
+  return best.value_or(0);
 }
 
-TaskList list_of_orders(ShopNet& net, const std::vector<OrderWork>& orders, double set_up_worth) {
-  ByOrders at{net, nothing_placed(net), Finishes(net.tasks.size(), never_done), std::vector<bool>(net.tasks.size())};
+ByOrders nothing_done(ShopNet& net) {
+  return {net, nothing_placed(net), Finishes(net.tasks.size(), never_done), std::vector<bool>(net.tasks.size())};
+}
+
+/// An order and where it is done.
+struct OrderThere {
+  const OrderWork* order = nullptr;
+  std::size_t station = 0;
+};
+
+/// Orders in turn; again for what waited for a later order.
+TaskList list_of_orders(ShopNet& net, const std::vector<OrderThere>& orders) {
+  ByOrders at = nothing_done(net);
   TaskList list;
   list.reserve(net.tasks.size());
-  while (list.size() < net.tasks.size())  // again for what waited for a later order
-    for (const OrderWork& order : orders) do_best(at, order, set_up_worth, list);
+  while (list.size() < net.tasks.size())
+    for (const OrderThere& chosen : orders) {
+      const TaskList done = do_at(at, *chosen.order, chosen.station);
+      list.insert(list.end(), done.begin(), done.end());
+    }
   return list;
+}
+
+std::vector<OrderThere> stations_in_turn(ShopNet& net, const std::vector<OrderWork>& orders, double set_up_worth) {
+  ByOrders at = nothing_done(net);
+  std::vector<OrderThere> out;
+  for (const OrderWork& order : orders) {
+    out.push_back({&order, best_station(at, order, set_up_worth)});
+    do_at(at, order, out.back().station);
+  }
+  return out;
+}
+
+/// One order to another place or station, or two change places.
+void change_one(std::vector<OrderThere>& orders, std::size_t stations, std::mt19937& dice) {
+  const std::size_t from = dice() % orders.size(), to = dice() % orders.size();
+  const auto at = [&](std::size_t p) { return orders.begin() + static_cast<std::ptrdiff_t>(p); };
+  switch (dice() % 4) {
+    case 0:
+      orders[from].station = dice() % stations;
+      break;
+    case 1:
+      std::swap(orders[from], orders[to]);
+      break;
+    case 2:
+      std::swap(orders[from].order, orders[to].order);
+      break;
+    default:
+      if (dice() % 2 == 0) orders[from].station = orders[to].station;
+      if (from < to)
+        std::rotate(at(from), at(from + 1), at(to + 1));
+      else
+        std::rotate(at(to), at(from), at(from + 1));
+  }
 }
 
 }  // namespace
 
-TaskList list_by_whole_orders(ShopNet& net) {
+bool has_whole_orders(const ShopNet& net) {
   const std::vector<OrderWork> orders = work_by_order(net);
-  std::size_t pairs = 0;
-  for (const OrderWork& order : orders) pairs += order.tasks.size() * order.tasks.size();
-  if (pairs > most_pairs) return {};
+  return orders.size() < net.tasks.size() && pairs_within(orders) <= most_pairs && net.stations > 0;
+}
+
+TaskList list_by_whole_orders(ShopNet& net, const Levels& floor, const PlanBudget& allowed) {
+  const std::vector<OrderWork> orders = work_by_order(net);
+  std::vector<OrderThere> chosen;
   TaskList best;
   Levels least;
-  for (const double worth : worths_of_set_up) {
-    TaskList list = list_of_orders(net, orders, worth);
+  const auto consider = [&](const std::vector<OrderThere>& next) {
+    TaskList list = list_of_orders(net, next);
     const Levels levels = levels_of(net, list);
-    if (!best.empty() && least <= levels) continue;
-    best = std::move(list), least = levels;
+    if (!best.empty() && least < levels) return;
+    best = std::move(list), least = levels, chosen = next;
+  };
+  for (const double worth : worths_of_set_up) consider(stations_in_turn(net, orders, worth));
+  UsedBudget budget{
+      {allowed.placements / (placements_for_pair * pairs_within(orders)), allowed.seconds, 1, allowed.stop}};
+  budget.looks_per_clock = 1;
+  std::mt19937 dice(1);
+  for (std::size_t k = 0; floor < least && budget.left(k); ++k) {
+    std::vector<OrderThere> next = chosen;
+    change_one(next, net.stations, dice);
+    consider(next);
   }
   return best;
 }

@@ -19,6 +19,7 @@ namespace {
 constexpr std::size_t most_exact_tasks = 16;
 constexpr std::size_t most_improved = 3;  // starts
 constexpr int rounds = 3;
+constexpr double share_of_orders = 0.5;  // of the budget, where there are whole ones
 
 struct Found {
   TaskList list;
@@ -49,7 +50,14 @@ struct Looked {
   ShopNet& net;
   const std::vector<bool>& possible;
   const PlanBudget& budget;
+  bool whole_orders = false;
 };
+
+PlanBudget part_of(PlanBudget budget, double share) {
+  budget.placements = static_cast<std::size_t>(share * static_cast<double>(budget.placements));
+  budget.seconds *= share;
+  return budget;
+}
 
 /// Lists to begin from, by rules and from the stations by themselves.
 std::vector<TaskList> starts(const Looked& at, const std::vector<std::uint32_t>& by_station) {
@@ -60,8 +68,6 @@ std::vector<TaskList> starts(const Looked& at, const std::vector<std::uint32_t>&
   if (!by_station.empty()) lists.push_back(list_of(at.net, by_station));
   TaskList by_order = list_with_stations(at.problem, stations_by_order(at.problem), at.possible, at.budget.stations);
   if (!by_order.empty()) lists.push_back(std::move(by_order));
-  TaskList by_whole_orders = list_by_whole_orders(at.net);
-  if (!by_whole_orders.empty()) lists.push_back(std::move(by_whole_orders));
   return lists;
 }
 
@@ -77,8 +83,8 @@ void improve(const Looked& at, const TaskList& from, double share, std::uint32_t
   if (!list.empty()) keep_better(found, at.net, std::move(list));
 }
 
-/// What is still open is sought by all lists where there are few, else by improving the best starts for half the
-/// budget, and then the best of all.
+/// What is still open is sought by all lists where there are few, else by whole orders, and by improving the best
+/// starts for half of what the budget leaves, and then the best of all.
 void search(const Looked& at, std::vector<TaskList> lists, Found& found) {
   const auto done = [&] {
     found.proved = found.proved || found.levels <= found.floor;
@@ -90,13 +96,18 @@ void search(const Looked& at, std::vector<TaskList> lists, Found& found) {
     if (exact.list) keep_better(found, at.net, *exact.list);
     found.proved = exact.proved;
   }
+  if (!done() && at.whole_orders) {
+    lists.push_back(list_by_whole_orders(at.net, found.floor, part_of(at.budget, share_of_orders)));
+    keep_better(found, at.net, lists.back());
+  }
   std::ranges::stable_sort(lists, {}, [&](const TaskList& list) { return levels_of(at.net, list); });
   lists.resize(std::min(lists.size(), most_improved));
+  const double half = at.whole_orders ? (1 - share_of_orders) / 2 : 0.5;
   std::uint32_t seed = 0;
   for (const TaskList& list : lists)
-    if (!done()) improve(at, list, 0.5 / static_cast<double>(lists.size()), ++seed, found);
+    if (!done()) improve(at, list, half / static_cast<double>(lists.size()), ++seed, found);
   for (int round = 0; round < rounds && !done(); ++round)
-    improve(at, TaskList(found.list), 0.5 / rounds, ++seed, found);
+    improve(at, TaskList(found.list), half / rounds, ++seed, found);
   done();
 }
 
@@ -132,7 +143,7 @@ Plan plan(const ShopProblem& problem, const PlanBudget& budget) {
   const StationOrders by_station = station_orders(problem, possible, budget.stations);
   Found found;
   found.floor = floor_of(problem, net, possible, by_station.floor);
-  const Looked at{problem, net, possible, budget};
+  const Looked at{problem, net, possible, budget, has_whole_orders(net)};
   std::vector<TaskList> lists = starts(at, by_station.order);
   for (const TaskList& list : lists) keep_better(found, net, list);
   if (!problem.tasks.empty()) search(at, std::move(lists), found);
