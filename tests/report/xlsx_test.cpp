@@ -287,7 +287,7 @@ TEST_CASE("rows are as tall as their text") {
                  {4, 0, words, Look::wrapped, ""}};
   sheet.merges = {{2, 0, 1}};
   sheet.row_heights = {{4, 60.0}};
-  const std::vector<std::pair<std::uint32_t, double>> wanted = {
+  const std::map<std::uint32_t, double> wanted = {
       {0, 24.0}, {1, 15.75 + 4 * 12.75}, {2, 15.75 + 2 * 12.75}, {3, 15.75}, {4, 60.0}};
   CHECK((row_heights(sheet) == wanted));
 }
