@@ -71,7 +71,7 @@ _seambook_words() {{
 }}
 _seambook_files() {{  # folders, and files that do not match
   local found
-  mapfile -t found < <({{ compgen -d -- "$word"; compgen -f -X "$1" -- "$word"; }} | sort -u)
+  mapfile -t found < <({{ compgen -d -- "$word" || :; compgen -f -X "$1" -- "$word"; }} | sort -u)
   COMPREPLY+=("${{found[@]}}")
   compopt -o filenames
 }}

@@ -187,21 +187,6 @@ void check_book(const Workbook& workbook) {
 
 }  // namespace
 
-void check_writable(const Workbook& workbook) {
-  check_book(workbook);
-  check_sheet_names(workbook);
-  check_defined_names(workbook);
-  for (const Sheet& sheet : workbook.sheets) {
-    check_merges(sheet);
-    check_validations(sheet);
-    check_highlights(sheet);
-    check_measures(sheet);
-    check_charts(workbook, sheet);
-    check_text({sheet.name, {}, "header"}, sheet.header, text_limit);
-    check_text({sheet.name, {}, "footer"}, sheet.footer, text_limit);
-  }
-}
-
 void check_row(const Sheet& sheet, RowCells cells, const RowMarks& marks) {
   const Cell* before = nullptr;
   for (const Cell* cell : cells) {
@@ -211,6 +196,26 @@ void check_row(const Sheet& sheet, RowCells cells, const RowMarks& marks) {
     if (!std::holds_alternative<std::monostate>(cell->content) && spanned(*cell, marks))
       refuse_cell(where, "a spanned cell has content of its own");
     before = cell;
+  }
+}
+
+void check_writable(const Workbook& workbook) {
+  check_book(workbook);
+  check_sheet_names(workbook);
+  check_defined_names(workbook);
+  for (const Sheet& sheet : workbook.sheets) {
+    check_merges(sheet);
+    const std::map<std::uint32_t, RowMarks> marks = row_marks(sheet);
+    each_held_row(sheet, [&](RowCells cells) {
+      const auto mark = marks.find(cells.front()->row);
+      check_row(sheet, cells, mark == marks.end() ? RowMarks{} : mark->second);
+    });
+    check_validations(sheet);
+    check_highlights(sheet);
+    check_measures(sheet);
+    check_charts(workbook, sheet);
+    check_text({sheet.name, {}, "header"}, sheet.header, text_limit);
+    check_text({sheet.name, {}, "footer"}, sheet.footer, text_limit);
   }
 }
 

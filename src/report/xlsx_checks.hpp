@@ -9,9 +9,10 @@
 
 namespace seambook {
 
-/// Throws std::invalid_argument naming the sheet and cell when the workbook cannot be written faithfully. Cells are
-/// checked row by row, as they are written.
+/// Throws std::invalid_argument naming the sheet and cell when the workbook cannot be written faithfully. Rows that
+/// are made later are not looked at.
 void check_writable(const Workbook&);
+/// The same of a row of it.
 void check_row(const Sheet&, RowCells, const RowMarks&);
 /// The format reads `_x0041_` as an escaped `A`. Gives text that reads back as typed.
 std::string escaped_text(std::string_view text);
