@@ -4,6 +4,7 @@
 #include <cassert>
 #include <tuple>
 
+#include "schedule/earliest_end.hpp"
 #include "schedule/exact_plan.hpp"
 #include "schedule/fixed_stations.hpp"
 #include "schedule/floors.hpp"
@@ -90,6 +91,7 @@ void search(const Looked& at, std::vector<TaskList> lists, Found& found) {
     found.proved = found.proved || found.levels <= found.floor;
     return found.proved || is_stopped(at.budget);
   };
+  if (!done()) seek_earliest_end(at.net, found.list, found.levels, found.floor);
   if (done()) return;
   if (at.problem.tasks.size() <= most_exact_tasks) {
     const ExactPlan exact = best_plan(at.net, found.levels, found.floor, at.budget.states);

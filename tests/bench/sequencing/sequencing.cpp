@@ -15,6 +15,7 @@
 #include <set>
 
 #include "instances.hpp"
+#include "schedule/earliest_end.hpp"
 #include "schedule/floors.hpp"
 #include "schedule/improve_plan.hpp"
 #include "schedule/starts.hpp"
@@ -63,7 +64,7 @@ Outcome solve(const Instance& instance, double seconds, std::uint32_t seed) {
   return {checked_cost(instance, best.order), best.bound.si, processor_seconds() - began, best.proved};
 }
 
-/// The best list by a rule, improved. Only lateness counts here.
+/// As a plan is made: the best list by a rule, the earliest end where there are few, improvement. Only lateness counts.
 Outcome solve(const ShopInstance& instance, double seconds, std::uint32_t seed) {
   const double began = processor_seconds();
   std::vector<SetUpTable> tables;
@@ -75,6 +76,8 @@ Outcome solve(const ShopInstance& instance, double seconds, std::uint32_t seed) 
   TaskList list = list_by(net, Rule::input_order);
   for (const Rule rule : {Rule::due_date, Rule::start, Rule::set_up})
     if (TaskList other = list_by(net, rule); levels_of(net, other) < levels_of(net, list)) list = std::move(other);
+  Levels levels = levels_of(net, list);
+  seek_earliest_end(net, list, levels, floor);
   const double left = std::max(seconds - (processor_seconds() - began), 0.001);
   const Improved found = improved_list(net, list, floor, {0, left, seed});
   const std::int64_t late = checked_lateness(instance, found.list);
