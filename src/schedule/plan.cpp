@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <ctime>
 #include <tuple>
 
 #include "schedule/earliest_end.hpp"
@@ -19,8 +20,9 @@ namespace {
 
 constexpr std::size_t most_exact_tasks = 16;
 constexpr std::size_t most_improved = 3;  // starts
-constexpr int rounds = 3;
+constexpr std::size_t rounds = 3;
 constexpr double share_of_orders = 0.5;  // of the budget, where there are whole ones
+constexpr double least_seconds = 1e-3;   // 0 would mean that moves are counted
 
 struct Found {
   TaskList list;
@@ -51,12 +53,16 @@ struct Looked {
   ShopNet& net;
   const std::vector<bool>& possible;
   const PlanBudget& budget;
-  bool whole_orders = false;
+  std::clock_t begun = 0;
 };
 
-PlanBudget part_of(PlanBudget budget, double share) {
-  budget.placements = static_cast<std::size_t>(share * static_cast<double>(budget.placements));
-  budget.seconds *= share;
+/// A share of the placements, and of the seconds that are left.
+PlanBudget part_of(const Looked& at, double of_placements, double of_seconds_left) {
+  PlanBudget budget = at.budget;
+  budget.placements = static_cast<std::size_t>(of_placements * static_cast<double>(budget.placements));
+  if (budget.seconds <= 0) return budget;
+  const double used = static_cast<double>(std::clock() - at.begun) / CLOCKS_PER_SEC;
+  budget.seconds = std::max(least_seconds, of_seconds_left * (budget.seconds - used));
   return budget;
 }
 
@@ -72,20 +78,17 @@ std::vector<TaskList> starts(const Looked& at, const std::vector<std::uint32_t>&
   return lists;
 }
 
-/// Moves tasks about from a list with a share of the budget, then puts the stations that were chosen in order of least
-/// set-up, each by itself.
-void improve(const Looked& at, const TaskList& from, double share, std::uint32_t seed, Found& found) {
-  const auto moves =
-      static_cast<std::size_t>(share * static_cast<double>(at.budget.placements)) / at.problem.tasks.size();
-  const Improved better =
-      improved_list(at.net, from, found.floor, {moves, share * at.budget.seconds, seed, at.budget.stop});
+/// Moves tasks about from a list, then puts the stations that were chosen in order of least set-up, each by itself.
+void improve(const Looked& at, const TaskList& from, const PlanBudget& budget, std::uint32_t seed, Found& found) {
+  const std::size_t moves = budget.placements / at.problem.tasks.size();
+  const Improved better = improved_list(at.net, from, found.floor, {moves, budget.seconds, seed, budget.stop});
   TaskList list = list_with_stations(at.problem, stations_of(at.problem, better.list), at.possible, at.budget.stations);
   if (better.levels < found.levels) found.list = better.list, found.levels = better.levels;
   if (!list.empty()) keep_better(found, at.net, std::move(list));
 }
 
 /// What is still open is sought by all lists where there are few, else by whole orders, and by improving the best
-/// starts for half of what the budget leaves, and then the best of all.
+/// starts one by one, then the best of all, each for as long.
 void search(const Looked& at, std::vector<TaskList> lists, Found& found) {
   const auto done = [&] {
     found.proved = found.proved || found.levels <= found.floor;
@@ -98,18 +101,19 @@ void search(const Looked& at, std::vector<TaskList> lists, Found& found) {
     if (exact.list) keep_better(found, at.net, *exact.list);
     found.proved = exact.proved;
   }
-  if (!done() && at.whole_orders) {
-    lists.push_back(list_by_whole_orders(at.net, found.floor, part_of(at.budget, share_of_orders)));
+  const bool whole_orders = !done() && has_whole_orders(at.net);
+  if (whole_orders) {
+    lists.push_back(list_by_whole_orders(at.net, found.floor, part_of(at, share_of_orders, share_of_orders)));
     keep_better(found, at.net, lists.back());
   }
   std::ranges::stable_sort(lists, {}, [&](const TaskList& list) { return levels_of(at.net, list); });
   lists.resize(std::min(lists.size(), most_improved));
-  const double half = at.whole_orders ? (1 - share_of_orders) / 2 : 0.5;
-  std::uint32_t seed = 0;
-  for (const TaskList& list : lists)
-    if (!done()) improve(at, list, half / static_cast<double>(lists.size()), ++seed, found);
-  for (int round = 0; round < rounds && !done(); ++round)
-    improve(at, TaskList(found.list), half / rounds, ++seed, found);
+  const std::size_t searches = lists.size() + rounds;
+  const double share = (whole_orders ? 1 - share_of_orders : 1) / static_cast<double>(searches);
+  for (std::size_t k = 0; k < searches && !done(); ++k) {
+    const PlanBudget budget = part_of(at, share, 1.0 / static_cast<double>(searches - k));
+    improve(at, k < lists.size() ? lists[k] : TaskList(found.list), budget, static_cast<std::uint32_t>(k + 1), found);
+  }
   done();
 }
 
@@ -140,12 +144,13 @@ void compare(ShopNet& net, const std::vector<std::uint32_t>& least_set_up, Plan&
 }  // namespace
 
 Plan plan(const ShopProblem& problem, const PlanBudget& budget) {
+  const std::clock_t begun = std::clock();
   ShopNet net = shop_net(problem);
   const std::vector<bool> possible = possible_tasks(net);
   const StationOrders by_station = station_orders(problem, possible, budget.stations);
   Found found;
   found.floor = floor_of(problem, net, possible, by_station.floor);
-  const Looked at{problem, net, possible, budget, has_whole_orders(net)};
+  const Looked at{problem, net, possible, budget, begun};
   std::vector<TaskList> lists = starts(at, by_station.order);
   for (const TaskList& list : lists) keep_better(found, net, list);
   if (!problem.tasks.empty()) search(at, std::move(lists), found);
