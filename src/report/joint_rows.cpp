@@ -4,6 +4,7 @@
 
 #include "report/formula_memory.hpp"
 #include "report/heat_page.hpp"
+#include "report/joint_columns.hpp"
 #include "report/terminal.hpp"
 
 namespace seambook {

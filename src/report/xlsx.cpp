@@ -1,9 +1,11 @@
 #include "report/xlsx.hpp"
 
 #include <fcntl.h>
+#include <stdlib.h>
 #include <unistd.h>
 #include <xlsxwriter.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <chrono>
 #include <cstdio>
@@ -84,6 +86,32 @@ const bool standard_error_replaced = [] {
   return true;
 }();
 
+// The library does not look whether what it writes to its parts arrives. So the rows of a page, which it has written by
+// now, are looked at,
+void require_rows_written(const lxw_worksheet* page, const std::string& folder) {
+  FILE* rows = page->optimize_tmpfile;
+  if (rows == nullptr || (std::fflush(rows) == 0 && std::ferror(rows) == 0)) return;
+  throw std::system_error(errno != 0 ? errno : EIO, std::generic_category(), folder);
+}
+
+// and there must be room for the largest whole page, which it makes of them while it packs.
+std::uint64_t room_for(const lxw_worksheet* page, const Sheet& sheet) {
+  constexpr std::size_t around_rows = 32768, a_merge = 64, a_rule = 1024, most_rules = 255;
+  const long rows = page->optimize_tmpfile != nullptr ? std::ftell(page->optimize_tmpfile) : 0;
+  return static_cast<std::uint64_t>(std::max(rows, 0L)) + around_rows + a_merge * sheet.merges.size() +
+         a_rule * (std::min(sheet.validations.size(), most_rules) + sheet.highlights.size());
+}
+
+void require_room(std::uint64_t bytes, const std::string& folder) {
+  std::string name = folder + "/seambook-room-XXXXXX";
+  const int file = ::mkstemp(name.data());
+  if (file < 0) throw std::system_error(errno, std::generic_category(), folder);
+  ::unlink(name.c_str());
+  const int code = ::posix_fallocate(file, 0, static_cast<off_t>(bytes));
+  ::close(file);
+  if (code != 0) throw std::system_error(code, std::generic_category(), folder);
+}
+
 void close_book(BookPointer book, const std::string& path) {
   silenced = true;
   errno = 0;
@@ -116,12 +144,16 @@ void write_xlsx(const Workbook& workbook, const std::filesystem::path& path, con
   measure_columns_in_page_font(book.get());
   set_properties(book.get(), workbook);
   Looks looks{book.get(), {}, nullptr};
+  std::uint64_t room = 0;
   for (const Sheet& sheet : workbook.sheets) {
     lxw_worksheet* page = workbook_add_worksheet(book.get(), sheet.name.c_str());
     if (page == nullptr) throw std::bad_alloc();
     write_sheet(looks, page, sheet, workbook.letter_paper);
+    require_rows_written(page, parts);
+    room = std::max(room, room_for(page, sheet));
   }
   define_names(book.get(), workbook);
+  require_room(room, parts);
   close_book(std::move(book), path.string());
 }
 

@@ -130,27 +130,42 @@ class Faults(unittest.TestCase):
         self.assertEqual(self.target.read_bytes(), self.old)
         return True
 
-    def test_a_full_disk(self):
+    def small_disk(self):
         mounted = self.folder / "disk"
-        mounted.mkdir()
-        mount = subprocess.run(["mount", "-t", "tmpfs", "-o", "size=2m", "tmpfs", mounted], capture_output=True, check=False)
+        mounted.mkdir(exist_ok=True)
+        mount = subprocess.run(["mount", "-t", "tmpfs", "-o", "size=4m", "tmpfs", mounted], capture_output=True, check=False)
         if mount.returncode != 0:
             self.skipTest("no right to mount a small disk")
-        try:
-            self.out, self.target = mounted / "out", mounted / "out/frame-quote.xlsx"
-            refused = 0
-            for at in range(SIZES):
-                room = at * 14 * len(self.new) / SIZES
-                shutil.rmtree(self.out, ignore_errors=True)
-                (mounted / "ballast").unlink(missing_ok=True)
-                self.out.mkdir()
-                self.target.write_bytes(self.old)
-                free = os.statvfs(mounted).f_bavail * os.statvfs(mounted).f_bsize
-                (mounted / "ballast").write_bytes(b"x" * (free - int(room)))
-                refused += self.refused_or_new(self.run_to_end("2026-05-12", "--force", out=self.out), "No space left|not be written|exceeds")
-            self.assertTrue(0 < refused < SIZES)
-        finally:
-            subprocess.run(["umount", mounted], check=True)
+        self.addCleanup(lambda: subprocess.run(["umount", mounted], check=True))
+        return mounted
+
+    def leave_free(self, mounted, room):
+        (mounted / "ballast").unlink(missing_ok=True)
+        disk = os.statvfs(mounted)
+        (mounted / "ballast").write_bytes(b"x" * (disk.f_bavail * disk.f_bsize - int(room)))
+
+    def test_a_full_disk(self):
+        mounted = self.small_disk()
+        self.out, self.target = mounted / "out", mounted / "out/frame-quote.xlsx"
+        refused = 0
+        for at in range(SIZES):
+            shutil.rmtree(self.out, ignore_errors=True)
+            self.out.mkdir()
+            self.target.write_bytes(self.old)
+            self.leave_free(mounted, at * 1.5 * len(self.new) / SIZES)
+            refused += self.refused_or_new(self.run_to_end("2026-05-12", "--force", out=self.out), "No space left|not be written|exceeds")
+        self.assertTrue(0 < refused < SIZES)
+
+    def test_a_full_disk_under_the_parts(self):
+        # A workbook's parts stand unpacked in the system's folder for temporary files before they are packed.
+        mounted = self.small_disk()
+        refused = 0
+        for at in range(SIZES):
+            self.leave_free(mounted, at * 24 * len(self.new) / SIZES)
+            environment = os.environ | {"TMPDIR": str(mounted)}
+            refused += self.refused_or_new(self.run_to_end("2026-05-12", "--force", env=environment), "No space left")
+            self.assertEqual([path.name for path in mounted.iterdir()], ["ballast"])
+        self.assertTrue(0 < refused < SIZES)
 
     def test_a_limit_on_the_size_of_files(self):
         refused = 0
