@@ -62,6 +62,7 @@ Percentiles percentiles(const std::vector<double>& ascending) {
 Doubt find_doubt(const RateBook& book, const Job& job, const Estimate& quoted, const Quote& quote) {
   const std::vector<Doubtful> inputs = doubtful_inputs(book, job, quote);
   std::vector<SourceId> sources;
+  sources.reserve(inputs.size());
   for (const Doubtful& input : inputs) sources.push_back(input.source);
   const OrderInputs order = order_inputs(book, job, quote, sources);
   const OrderMoney money = moved_order(order, {});

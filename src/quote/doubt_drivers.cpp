@@ -48,6 +48,7 @@ std::vector<Candidate> candidates(const RateBook& book, const Job& job, const Es
 
 OrderInputs order_of(const RateBook& book, const Job& job, const Quote& quote, const std::vector<Candidate>& moving) {
   std::vector<SourceId> sources;
+  sources.reserve(moving.size());
   for (const Candidate& candidate : moving) sources.push_back(candidate.input.source);
   std::sort(sources.begin(), sources.end());
   return order_inputs(book, job, quote, sources);

@@ -3,10 +3,8 @@
 #pragma once
 
 #include <cassert>
-#include <concepts>
 #include <memory>
 #include <optional>
-#include <type_traits>
 #include <utility>
 
 namespace seambook {
@@ -17,9 +15,8 @@ class Boxed {
  public:
   Boxed() = default;
   Boxed(std::nullopt_t) {}
-  template <class U>
-    requires(!std::same_as<std::remove_cvref_t<U>, Boxed> && std::constructible_from<T, U>)
-  Boxed(U&& value) : held_(std::make_unique<T>(std::forward<U>(value))) {}
+  Boxed(const T& value) : held_(std::make_unique<T>(value)) {}
+  Boxed(T&& value) : held_(std::make_unique<T>(std::move(value))) {}
   Boxed(const Boxed& other) : held_(other ? std::make_unique<T>(*other) : nullptr) {}
   Boxed(Boxed&&) noexcept = default;
   Boxed& operator=(Boxed other) noexcept {

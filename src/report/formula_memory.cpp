@@ -24,7 +24,7 @@ void append_record(std::string& key, const Tape& tape, const SharedCells& shared
     const Label& label = tape.labels[node.label];
     append(key, node.op), append(key, node.digits), append(key, node.label != 0);
     for (int k = 0; k < operand_count(node.op); ++k) append(key, node.operands[k]);
-    append(key, label.figure), append(key, label.row);
+    append(key, std::bit_cast<std::uintptr_t>(label.figure)), append(key, label.row);
     append(key, shared.home(label.source, row) != nullptr ? label.source : no_source);
     if (node.op == Op::constant) append(key, node.value);
   }

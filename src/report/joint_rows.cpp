@@ -15,8 +15,9 @@ void put_names(const JointRows& rows, const Joint& joint, std::size_t page, std:
   const std::array<std::string, 3> names = joint_names(rows.job, joint);
   for (const PassGroup& group : joint.passes) {
     const Procedure& procedure = book.procedures[group.procedure];
-    for (std::uint16_t column = 0; column < names.size(); ++column)
-      put(sheet, row, column, names[column], width_of_name(names[column]) > widest_name ? Look::wrapped : Look::text);
+    for (std::size_t k = 0; k < names.size(); ++k)
+      put(sheet, row, static_cast<std::uint16_t>(k), names[k],
+          width_of_name(names[k]) > widest_name ? Look::wrapped : Look::text);
     put(sheet, row, 3, procedure.name);
     put(sheet, row, 4, process_word(book.processes[procedure.process].number, book.terms));
     if (page == passes_page_number) put(sheet, row, role_column, std::string(role_word(group.role)));

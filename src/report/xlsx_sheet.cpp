@@ -44,7 +44,8 @@ void learn_from_later(NumberColumns& columns, const LaterRows& later) {
   constexpr std::size_t blocks_tried = 100;
   std::vector<Cell> cells;
   for (std::size_t block = 0; block < std::min(later.blocks, blocks_tried); ++block) later.make(block, cells);
-  for (auto cell = cells.rbegin(); cell != cells.rend(); ++cell) learn(columns, *cell);
+  std::ranges::reverse(cells);
+  for (const Cell& cell : cells) learn(columns, cell);
 }
 
 // A heading goes with what stands below it in its column.
