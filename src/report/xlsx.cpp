@@ -1,7 +1,6 @@
 #include "report/xlsx.hpp"
 
 #include <fcntl.h>
-#include <stdlib.h>
 #include <unistd.h>
 #include <xlsxwriter.h>
 
@@ -9,6 +8,7 @@
 #include <cerrno>
 #include <chrono>
 #include <cstdio>
+#include <cstdlib>
 #include <memory>
 #include <new>
 #include <stdexcept>
