@@ -143,8 +143,7 @@ template <class N>
 Row<N> lift_row(const Row<Sourced>& from, const Lifting& by = {}) {
   Row<N> to{from.shape,       {}, from.pass_shapes, std::vector<PassInputs<N>>(from.passes.size()),
             from.gouge_shape, {}, from.heat_shape,  {}};
-  for (std::size_t g = 0; g < from.passes.size(); ++g)
-    to.passes[g].wear_parts.resize(from.passes[g].wear_parts.size());
+  for (std::size_t g = 0; g < from.passes.size(); ++g) to.passes[g].wear_parts.resize(from.passes[g].wear_parts.size());
   const auto up = [&](const Figure& figure, std::uint32_t row, const auto& a, auto& b) {
     b = lift<N>(a, figure, row, by);
   };

@@ -71,8 +71,7 @@ std::vector<DoubtDriver> doubt_drivers(const RateBook& book, const Job& job, con
       return Money<>{moved_order(order, factors).total};
     };
     DoubtDriver driver{source, candidate.input.words, {}, 0, candidate.input.value, 0, candidate.input.unit, {}, {}};
-    driver.basis =
-        source < first_job_source ? std::string(basis_in_words(book.sources[source].basis)) : "the job";
+    driver.basis = source < first_job_source ? std::string(basis_in_words(book.sources[source].basis)) : "the job";
     driver.low = driver.quoted * candidate.ends.low;
     driver.high = driver.quoted * candidate.ends.high;
     driver.total_low = total_at(candidate.ends.low);

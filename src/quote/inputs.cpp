@@ -82,8 +82,8 @@ QuoteInputs<Sourced> quote_inputs(const RateBook& book, const Job& job, const st
                                   const std::vector<WeldmentFigures<double>>& weldments,
                                   const std::vector<SetupRow>& setups, const Lifting& by) {
   QuoteInputs<Sourced> in = policy_inputs(book, job);
-  for (const CostKind kind : {CostKind::labour, CostKind::equipment, CostKind::filler, CostKind::gas, CostKind::power,
-                              CostKind::wear})
+  for (const CostKind kind :
+       {CostKind::labour, CostKind::equipment, CostKind::filler, CostKind::gas, CostKind::power, CostKind::wear})
     add(in.each[kind_index(kind)], welding[kind_index(kind)]);
   for (std::size_t w = 0; w < job.weldments.size(); ++w) {
     const WeldmentFigures<double>& figures = weldments[w];

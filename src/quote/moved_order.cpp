@@ -38,10 +38,9 @@ OrderInputs order_inputs(const RateBook& book, const Job& job, const Quote& quot
 OrderMoney moved_order(const OrderInputs& order, const Factors& factors) {
   constexpr int beyond_any_currency = 9;  // digits: nothing is rounded that could be seen
   const Lifting by(&factors);
-  QuoteInputs<double> in =
-      lift_quote<double>(quote_inputs(order.book, order.job, joints_cost(order, by), weldment_figures_of(order, by),
-                                      order.quote.setups, by),
-                         by);
+  QuoteInputs<double> in = lift_quote<double>(quote_inputs(order.book, order.job, joints_cost(order, by),
+                                                           weldment_figures_of(order, by), order.quote.setups, by),
+                                              by);
   in.digits = beyond_any_currency;
   in.order.list_rounded = false;
   const Ratio<> quantity = number<double>(static_cast<double>(order.job.quantities.front()));

@@ -1,7 +1,6 @@
-// An estimate and its set-ups become a quote: costs by kind, a price for each quantity. What it assumes and warns of is in
-// quote/notes.hpp.
-// Holds afterwards: every printed amount is rounded to the currency's minor unit, and printed lines add up to their
-// totals.
+// An estimate and its set-ups become a quote: costs by kind, a price for each quantity. What it assumes and warns of is
+// in quote/notes.hpp. Holds afterwards: every printed amount is rounded to the currency's minor unit, and printed lines
+// add up to their totals.
 #pragma once
 
 #include <optional>
@@ -33,9 +32,9 @@ struct Quote {
   QuoteInputs<Sourced> sourced;  // the inputs, each with its source
   QuoteInputs<double> inputs;    // the same as plain numbers
   CostFigures<double> cost;
-  std::vector<SetupRow> setups;    // those that take time
-  Time<> setup_time;               // for a lot
-  std::vector<QuotePrice> prices;  // parallel to Job::quantities
+  std::vector<SetupRow> setups;       // those that take time
+  Time<> setup_time;                  // for a lot
+  std::vector<QuotePrice> prices;     // parallel to Job::quantities
   std::vector<PricedOption> options;  // parallel to Job::options; none of them is in the prices above
   std::optional<Doubt> doubt;         // absent where nobody asked: it takes a thousand estimates and more
 };

@@ -128,7 +128,7 @@ struct ProcedureText {
   Place place;
   std::optional<Word> name, process, filler, gas, flux, polarity, transfer, oscillation;
   std::vector<Word> welds, positions, groups;
-  Maybe<dim::length> size;                     // fillets: the leg it is set for; grooves and seams: the thickness
+  Maybe<dim::length> size;           // fillets: the leg it is set for; grooves and seams: the thickness
   MaybeSpan<dim::length> thickness;  // of the thinner member it may be used on
   Maybe<dim::flow> gas_flow;
   Maybe<dim::current> current;

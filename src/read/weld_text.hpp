@@ -12,10 +12,10 @@ struct ExcessText {
 };
 
 struct WeldText {
-  MaybeSpan<dim::length> legs;      // of a fillet, on first and second member
+  MaybeSpan<dim::length> legs;                // of a fillet, on first and second member
   Maybe<dim::length> deep_throat, reinforce;  // s of ISO 2553; leg of a fillet on a bevel or J
   Maybe<dim::length> radius;                  // root radius of U and J, the round's of a flare
-  MaybeSpan<dim::length> depth;     // of the preparation, one a side
+  MaybeSpan<dim::length> depth;               // of the preparation, one a side
   std::optional<Word> backing;                // none, temporary, permanent
   std::optional<ExcessText> back_excess;
   Maybe<dim::ratio> excess_share;  // `excess: 10 %`

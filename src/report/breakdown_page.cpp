@@ -226,7 +226,7 @@ std::uint32_t put_lines(Sheet& sheet, std::uint32_t row, const LineList& lines, 
   const std::uint32_t first = row + 1, total = first + static_cast<std::uint32_t>(lines.count);
   const LineSums sums = sums_of(lines);
   const auto make = [lines, tables, first, total, all = sums.all, terms = book.terms](std::size_t i,
-                                                                                     std::vector<Cell>& cells) {
+                                                                                      std::vector<Cell>& cells) {
     const Line line = lines.line(i);
     const std::uint32_t in_row = first + static_cast<std::uint32_t>(i);
     Sheet own;
@@ -243,7 +243,8 @@ std::uint32_t put_lines(Sheet& sheet, std::uint32_t row, const LineList& lines, 
   for (std::uint16_t c = BreakdownAt::floor; c <= BreakdownAt::cost; ++c)
     if (!lines.by_joint || c != BreakdownAt::bought)
       put_formula(sheet, total, c,
-                  {fmt::format("SUM({}:{})", cell_name(first, c), cell_name(total - 1, c)), sums.of[c]}, 2, Look::total);
+                  {fmt::format("SUM({}:{})", cell_name(first, c), cell_name(total - 1, c)), sums.of[c]}, 2,
+                  Look::total);
   return total + 3;
 }
 

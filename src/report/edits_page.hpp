@@ -11,8 +11,8 @@ inline constexpr const char* edits_sheet = "Edits";
 inline constexpr const char* edits_state_cell = "Edits!$B$3";
 inline constexpr const char* edits_none = "as in the job file and the rate book";
 
-/// `sheets` as they stand in the workbook; their live inputs are taken off them. The rows are made later: rate book, job
-/// and `places` must outlive them.
+/// `sheets` as they stand in the workbook; their live inputs are taken off them. The rows are made later: rate book,
+/// job and `places` must outlive them.
 Sheet edits_page(const RateBook&, const Job&, std::vector<Sheet>& sheets, const Diagnostics& places);
 
 }  // namespace seambook

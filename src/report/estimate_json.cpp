@@ -223,12 +223,10 @@ void write_heading(JsonText& json, const Job& job, const ReportedJob& reported) 
 
 void write_lists(JsonText& json, const RateBook& book, const Job& job, const Estimate& estimate, const Quote& quote) {
   json.key("joints").list([&] {
-    for (std::size_t j = 0; j < job.joints.size(); ++j)
-      json.object([&] { write_joint(json, book, job, estimate, j); });
+    for (std::size_t j = 0; j < job.joints.size(); ++j) json.object([&] { write_joint(json, book, job, estimate, j); });
   });
   json.key("weldments").list([&] {
-    for (std::size_t w = 0; w < job.weldments.size(); ++w)
-      json.object([&] { write_weldment(json, job, estimate, w); });
+    for (std::size_t w = 0; w < job.weldments.size(); ++w) json.object([&] { write_weldment(json, job, estimate, w); });
   });
   json.key("totals").object([&] { write_totals(json, book, job, estimate, quote); });
   write_prices(json, quote.prices, quote.inputs.order.taxed);

@@ -16,7 +16,8 @@ struct ReportedJob {
   std::optional<WrittenInputs> inputs;  // for a later quote to be compared with this one
 };
 
-/// An item of a list (json_list_item). Figures of joints, weldments and totals are for one piece; cost of a lot and cost once stand apart.
+/// An item of a list (json_list_item). Figures of joints, weldments and totals are for one piece; cost of a lot and
+/// cost once stand apart.
 std::string estimate_json(const RateBook&, const Job&, const Estimate&, const Quote&, const ReportedJob&,
                           const Changes* = nullptr);
 /// Name, file and hashes only.

@@ -57,8 +57,9 @@ std::string FormulaMemory::formula(std::uint32_t node, const Unit& unit) {
   std::optional<std::string>& kept = at_->texts[node];
   if (kept) return filled(*kept, row_);
   bool by_value = false;  // a number without a cell stands in the text itself
-  const LeafFinder leaves =
-      cells_of(*table_, *shared_, sheet_, row_, [](std::uint32_t row) { return std::string{gap, static_cast<char>(row + 1)}; });
+  const LeafFinder leaves = cells_of(*table_, *shared_, sheet_, row_, [](std::uint32_t row) {
+    return std::string{gap, static_cast<char>(row + 1)};
+  });
   std::string text = seambook::formula(*tape_, node, unit, [&](const Tape& tape, std::uint32_t leaf) {
     std::optional<LeafText> found = leaves(tape, leaf);
     const bool input = tape.nodes[leaf].op == Op::input;

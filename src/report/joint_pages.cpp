@@ -32,7 +32,7 @@ MaterialWords material_words(const std::set<const Figure*>& found) {
 }
 
 constexpr std::array<const char*, joint_page_count> page_names = {joints_sheet, passes_sheet, labour_sheet,
-                                                                   materials_sheet, heat_sheet};
+                                                                  materials_sheet, heat_sheet};
 constexpr std::array<const char*, joint_page_count> titles = {
     "Joints: what the job says", "Passes: welds and arc time", "Labour: floor time by element",
     "Materials and cost by joint", "Heat: hardening and preheat"};

@@ -18,8 +18,8 @@ struct JsonMember {
 /// a line break.
 std::string json_document(const std::vector<JsonMember>& members, const Diagnostics& places,
                           std::span<const Diagnostic> list);
-/// The same document printed bit by bit, its first own member a list that may be long: begin, each item after what leads
-/// to it, end with the members that follow, `diagnostics` the last of them.
+/// The same document printed bit by bit, its first own member a list that may be long: begin, each item after what
+/// leads to it, end with the members that follow, `diagnostics` the last of them.
 std::string json_list_begin(const std::string& key);
 std::string json_list_next(bool first);
 /// JSON text as an item of that list: its further lines are `json_item_columns` in.

@@ -13,8 +13,7 @@ namespace seambook {
 namespace {
 
 bool needs_no_escapes(std::string_view text) {
-  return std::all_of(text.begin(), text.end(),
-                     [](char c) { return c >= ' ' && c <= '~' && c != '"' && c != '\\'; });
+  return std::all_of(text.begin(), text.end(), [](char c) { return c >= ' ' && c <= '~' && c != '"' && c != '\\'; });
 }
 
 }  // namespace

@@ -88,7 +88,8 @@ void put_quantity(Sheet& sheet, const PriceRows& rows, std::uint16_t column, std
   put_number(sheet, row, column, static_cast<double>(quantity), 0, frozen ? Look::frozen : Look::input);
   if (frozen) return;
   sheet.validations.push_back({row, column, 1, 1e6, true, "pieces, 1 or more"});
-  sheet.live.push_back({row, column, no_source, static_cast<double>(quantity), fmt::format("{} of {}", column, quantities), {}});
+  sheet.live.push_back(
+      {row, column, no_source, static_cast<double>(quantity), fmt::format("{} of {}", column, quantities), {}});
 }
 
 void put_named_prices(Sheet& sheet, const PriceRows& rows, const SharedCells& shared, const Tape& tape) {

@@ -68,7 +68,8 @@ Sheet rates_page(const RateBook& book, const std::vector<SourceId>& used) {
                source.frozen ? Look::frozen : Look::input);
     if (!source.frozen) {
       sheet.validations.push_back(admitted(row, RatesAt::value, source.limits, unit_of(book, source), source.field));
-      sheet.live.push_back({row, RatesAt::value, id, shown_value(book, source), fmt::format("{}: {}", source.entry, source.field),
+      sheet.live.push_back({row, RatesAt::value, id, shown_value(book, source),
+                            fmt::format("{}: {}", source.entry, source.field),
                             unit_word(unit_of(book, source), book.currency)});
     }
     put(sheet, row, RatesAt::unit_column, unit_word(unit_of(book, source), book.currency));

@@ -53,8 +53,7 @@ void put_step(const SequenceRows& rows, std::size_t s, std::size_t k, Sheet& she
   put_number(sheet, row, SequenceAt::position, static_cast<double>(k + 1), 0);
   put(sheet, row, SequenceAt::station, rows.book.stations[at.station].name);
   put(sheet, row, SequenceAt::operation, at.problem.operations[step.operation].name, Look::wrapped);
-  put(sheet, row, SequenceAt::process,
-      process_word(rows.book.processes[procedure.process].number, rows.book.terms));
+  put(sheet, row, SequenceAt::process, process_word(rows.book.processes[procedure.process].number, rows.book.terms));
   put(sheet, row, SequenceAt::tasks, task_words(at.problem.model, step.change), Look::wrapped);
   put(sheet, row, SequenceAt::reason, step.reason, Look::wrapped);
   const auto setup = std::ranges::lower_bound(rows.setups, std::pair(s, k), {},

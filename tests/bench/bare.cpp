@@ -1,6 +1,7 @@
 // What the libraries take for a run's input and output alone; ratios.py measures runs against it.
 //   bare events FILE         the parser's events of a YAML file
-//   bare cells LIST RESULT   a workbook with the cells of LIST, and the processor seconds of writing it. Its lines: a tab
+//   bare cells LIST RESULT   a workbook with the cells of LIST, and the processor seconds of writing it. Its lines: a
+//   tab
 //                            before a sheet's name; else kind (n, s, f), row, column and what the cell holds with tabs
 //                            between, of a formula its value and its text
 #include <xlsxwriter.h>

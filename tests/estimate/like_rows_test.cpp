@@ -1,10 +1,11 @@
 // Joints gathered by kind give what all joints one by one give, whatever moves.
+#include "estimate/like_rows.hpp"
+
 #include <doctest/doctest.h>
 
 #include <cmath>
 
 #include "../estimate/shop_files.hpp"
-#include "estimate/like_rows.hpp"
 #include "quote/moved_order.hpp"
 
 using namespace seambook;

@@ -43,7 +43,8 @@ TEST_CASE("formulas from memory are those made apart, in every row and from ever
     CAPTURE(name);
     const test::LoadedJob shop = test::load_job(name);
     SharedCells shared;
-    for (SourceId id = 1; id < shop.book->sources.size(); id += 2) shared.cells[id] = {"Rates!$C$" + std::to_string(id), 1};
+    for (SourceId id = 1; id < shop.book->sources.size(); id += 2)
+      shared.cells[id] = {"Rates!$C$" + std::to_string(id), 1};
     // One number of the job stands first in row 40, so rows below link to it and those above do not.
     shared.first_inputs[shop.job->joints[0].line.si.source] = {40, {"Joints!$G$41", 1e-3}};
     std::uint32_t row = 4;
