@@ -1,7 +1,7 @@
 #include "estimate/like_rows.hpp"
 
 #include <algorithm>
-#include <bit>
+#include <boost/functional/hash.hpp>
 #include <unordered_map>
 
 namespace seambook {
@@ -19,16 +19,12 @@ void forget_sources(Row<Sourced>& row, const std::vector<SourceId>& moving) {
     each_term_input(term, [&](auto& x) { forget_unless_moving(x.si, moving); });
 }
 
-/// Mixes as boost::hash_combine does (64-bit constant of the golden ratio, from memory).
-void mix(std::size_t& hash, std::uint64_t x) {
-  hash ^= std::hash<std::uint64_t>()(x) + 0x9e3779b97f4a7c15U + (hash << 6U) + (hash >> 2U);
-}
-
-/// Of the numbers alone; equal rows have equal ones.
+/// Of the numbers and their sources alone; equal rows have equal ones.
 std::size_t hash_of(const Row<Sourced>& row) {
   std::size_t hash = row.passes.size();
   const auto add = [&](const Figure&, std::uint32_t, const auto& x, const auto&) {
-    mix(hash, std::bit_cast<std::uint64_t>(x.si.value) + x.si.source);
+    boost::hash_combine(hash, x.si.value);
+    boost::hash_combine(hash, x.si.source);
   };
   each_input_of_joint(row, row, add);
   each_input_of_passes(row, row, add);

@@ -77,4 +77,9 @@ std::map<std::uint32_t, RowMarks> row_marks(const Sheet& sheet) {
   return marks;
 }
 
+RowMarks marks_of(const std::map<std::uint32_t, RowMarks>& marks, std::uint32_t row) {
+  const auto of = marks.find(row);
+  return of == marks.end() ? RowMarks{} : of->second;
+}
+
 }  // namespace seambook

@@ -27,5 +27,7 @@ struct RowMarks {
   std::vector<Merge> merges;
 };
 std::map<std::uint32_t, RowMarks> row_marks(const Sheet&);
+/// Those of a row; none where nothing is said of it.
+RowMarks marks_of(const std::map<std::uint32_t, RowMarks>&, std::uint32_t row);
 
 }  // namespace seambook

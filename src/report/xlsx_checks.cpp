@@ -206,10 +206,7 @@ void check_writable(const Workbook& workbook) {
   for (const Sheet& sheet : workbook.sheets) {
     check_merges(sheet);
     const std::map<std::uint32_t, RowMarks> marks = row_marks(sheet);
-    each_held_row(sheet, [&](RowCells cells) {
-      const auto mark = marks.find(cells.front()->row);
-      check_row(sheet, cells, mark == marks.end() ? RowMarks{} : mark->second);
-    });
+    each_held_row(sheet, [&](RowCells cells) { check_row(sheet, cells, marks_of(marks, cells.front()->row)); });
     check_validations(sheet);
     check_highlights(sheet);
     check_measures(sheet);

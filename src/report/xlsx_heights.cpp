@@ -71,8 +71,8 @@ std::map<std::uint32_t, double> row_heights(const Sheet& sheet) {
   for (const auto& [row, mark] : marks)
     if (mark.height) heights[row] = *mark.height;
   each_held_row(sheet, [&](RowCells cells) {
-    const auto mark = marks.find(cells.front()->row);
-    heights[cells.front()->row] = row_height(sheet, cells, mark == marks.end() ? RowMarks{} : mark->second);
+    const std::uint32_t row = cells.front()->row;
+    heights[row] = row_height(sheet, cells, marks_of(marks, row));
   });
   return heights;
 }

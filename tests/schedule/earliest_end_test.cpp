@@ -14,20 +14,9 @@ using namespace shop;
 ShopProblem one_order_apart(std::mt19937& random, std::size_t tasks) {
   ShopProblem problem = random_plan_problem(random, {tasks, 1 + random() % 3, 0, 0});
   problem.orders = {{"order", problem.start - std::chrono::hours(100), 1 + static_cast<std::int64_t>(random() % 3)}};
-  for (ShopTask& task : problem.tasks) {
-    task.order = 0;
-    for (Way& way : task.ways)
-      if (!way.station) way.station = random() % problem.stations.size();
-    if (task.ways.empty()) task.ways.push_back({0, {}, slot});
-  }
+  for (ShopTask& task : problem.tasks) task.order = 0;
+  keep_at_stations(random, problem);
   return problem;
-}
-
-TaskList random_list(std::mt19937& random, const ShopProblem& problem) {
-  TaskList list;
-  for (std::size_t t = 0; t < problem.tasks.size(); ++t) list.push_back({t, random() % problem.tasks[t].ways.size()});
-  std::shuffle(list.begin(), list.end(), random);
-  return list;
 }
 
 Levels nothing_known() { return {.unplaced = 1}; }

@@ -17,11 +17,7 @@ constexpr double no_limit = std::numeric_limits<double>::infinity();
 /// A random shop without what lets stations wait for each other; each task an order of its own, or all in two orders.
 ShopProblem apart(std::mt19937& random) {
   ShopProblem problem = random_plan_problem(random, {2 + random() % 8, 1 + random() % 3, 0, 0});
-  for (ShopTask& task : problem.tasks) {
-    for (Way& way : task.ways)
-      if (!way.station) way.station = random() % problem.stations.size();
-    if (task.ways.empty()) task.ways.push_back({0, {}, slot});
-  }
+  keep_at_stations(random, problem);
   if (random() % 2 == 0) return problem;
   problem.orders.clear();
   for (std::size_t t = 0; t < problem.tasks.size(); ++t) {
@@ -29,13 +25,6 @@ ShopProblem apart(std::mt19937& random) {
     problem.orders.push_back({"order", monday + slots(40 + random() % 100), static_cast<std::int64_t>(random() % 4)});
   }
   return problem;
-}
-
-TaskList random_list(std::mt19937& random, const ShopProblem& problem) {
-  TaskList list;
-  for (std::size_t t = 0; t < problem.tasks.size(); ++t) list.push_back({t, random() % problem.tasks[t].ways.size()});
-  std::shuffle(list.begin(), list.end(), random);
-  return list;
 }
 
 /// A part of a lane the other way round.

@@ -87,4 +87,21 @@ inline ShopProblem random_plan_problem(std::mt19937& random, const Size& size) {
   return problem;
 }
 
+/// Every task at some station, none elsewhere.
+inline void keep_at_stations(std::mt19937& random, ShopProblem& problem) {
+  for (ShopTask& task : problem.tasks) {
+    for (Way& way : task.ways)
+      if (!way.station) way.station = random() % problem.stations.size();
+    if (task.ways.empty()) task.ways.push_back({0, {}, slot});
+  }
+}
+
+/// All tasks in any order, each in any of its ways.
+inline TaskList random_list(std::mt19937& random, const ShopProblem& problem) {
+  TaskList list;
+  for (std::size_t t = 0; t < problem.tasks.size(); ++t) list.push_back({t, random() % problem.tasks[t].ways.size()});
+  std::shuffle(list.begin(), list.end(), random);
+  return list;
+}
+
 }  // namespace shop
