@@ -45,8 +45,11 @@ void kick(PairWalk& walk) {
 struct KeptOrder {
   PairOrder order;
   std::vector<std::uint32_t> position;
+  std::vector<Time<>> into;
   Time<> total{};
 };
+
+KeptOrder kept(const PairWalk& walk) { return {walk.order, walk.position, walk.into, walk.total}; }
 
 Time<> heat_at(const Annealing& annealing, double done) {
   if (!(Time<>{} < annealing.cold)) return annealing.hot * (1 - done);
@@ -55,12 +58,12 @@ Time<> heat_at(const Annealing& annealing, double done) {
 
 }  // namespace
 
-PairOrder descended(const PairNet& net, const PairOrder& order, Time<> floor, const Annealing& annealing,
-                    std::uint32_t seed) {
-  if (net.nodes < 4) return order;
+Descent descended(const PairNet& net, const PairOrder& order, Time<> floor, const Annealing& annealing,
+                  std::uint32_t seed) {
+  if (net.nodes < 4) return {order, order};
   PairWalk walk = begin_walk(net, order, seed);
   descend(walk);
-  KeptOrder at{walk.order, walk.position, walk.total}, best = at;
+  KeptOrder at = kept(walk), best = at;
   for (std::size_t k = 0; k < annealing.kicks && floor < best.total; ++k) {
     kick(walk);
     if (pick(walk, 2) == 0) kick(walk);
@@ -69,13 +72,13 @@ PairOrder descended(const PairNet& net, const PairOrder& order, Time<> floor, co
     const double chance = (static_cast<double>(walk.random()) + 1) / (static_cast<double>(std::mt19937::max()) + 2);
     const Time<> limit = heat_at(annealing, done) * -std::log(chance);
     if (walk.total - at.total <= limit) {
-      at = {walk.order, walk.position, walk.total};
+      at = kept(walk);
       if (at.total < best.total) best = at;
     } else {
-      walk.order = at.order, walk.position = at.position, walk.total = at.total;
+      walk.order = at.order, walk.position = at.position, walk.into = at.into, walk.total = at.total;
     }
   }
-  return best.order;
+  return {std::move(best.order), std::move(at.order)};
 }
 
 PairOrder cheapest_next(const PairNet& net) {

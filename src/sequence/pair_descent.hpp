@@ -21,9 +21,13 @@ struct Annealing {
   Time<> hot{}, cold{};
 };
 
+struct Descent {
+  PairOrder best, last;  // the cheapest, and where it ended
+};
+
 /// Descends, then again and again exchanges a few runs at random and descends from there; a worse order is kept with a
-/// chance that falls as the annealing cools (Kirkpatrick, Gelatt and Vecchi 1983). Gives the best order found: `order`
-/// itself when none is cheaper. Stops early at `floor`. The same seed gives the same order.
-PairOrder descended(const PairNet&, const PairOrder& order, Time<> floor, const Annealing&, std::uint32_t seed);
+/// chance that falls as the annealing cools (Kirkpatrick, Gelatt and Vecchi 1983). The best is `order` itself when none
+/// is cheaper. Stops early at `floor`. The same seed gives the same orders.
+Descent descended(const PairNet&, const PairOrder& order, Time<> floor, const Annealing&, std::uint32_t seed);
 
 }  // namespace seambook

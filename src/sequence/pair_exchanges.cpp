@@ -13,42 +13,39 @@ struct BestExchange {
   std::optional<Exchange> exchange;
 };
 
-void consider(const PairWalk& walk, const Exchange& e, BestExchange& best) {
-  const Time<> gain = gain_of(walk, e);
-  if (!(best.gain < gain) || !keeps_precedence(walk, e)) return;
-  best = {gain, e};
-}
-
 /// Exchanges that put `head` right after the node at p, whatever the third arc: of the three arcs that an exchange
 /// brings in, some two in a row cost less than what they replace (Lin and Kernighan 1973), so the second head is sought
-/// among the nearest only while the sum still gains.
+/// among the nearest only while the sum still gains. The third arc goes from before the second head to what stood after
+/// the node at p.
 void exchanges_by(const PairWalk& walk, std::size_t p, std::uint32_t head, Time<> gained, BestExchange& best) {
   const std::size_t h = walk.position[head];
-  const auto heads_from = [&](std::size_t tail, auto allowed, auto made) {
-    const Time<> open = gained + walk.net.arc(walk.order[tail], head);
-    for (const std::uint32_t next : walk.nearest[walk.order[tail]]) {
-      if (!(walk.net.arc(walk.order[tail], next) < open)) break;
+  if (h == 0) return;
+  const std::uint32_t tail = walk.order[h - 1], last = walk.order[p + 1];
+  const Time<> open = gained + walk.into[head], least = walk.least_into[last];
+  const auto second_heads = [&](auto allowed, auto made) {
+    for (const auto& [next, cost] : walk.nearest[tail]) {
+      if (!(cost < open)) break;
+      const Time<> opened = open - cost + walk.into[next];
+      if (!(best.gain < opened - least)) continue;
       const std::size_t q = walk.position[next];
-      if (allowed(q)) consider(walk, made(q), best);
+      if (!allowed(q)) continue;
+      const Time<> gain = opened - walk.net.arc(walk.order[q - 1], last);
+      if (!(best.gain < gain)) continue;
+      if (const Exchange e = made(q); keeps_precedence(walk, e)) best = {gain, e};
     }
   };
+  // Where many arcs cost the same, orders come out cheaper when moving on is tried before moving back (measured).
   if (h > p + 1) {
-    heads_from(
-        h - 1, [&](std::size_t q) { return q > h; },
-        [&](std::size_t q) {
-          return Exchange{p, h - 1, q - 1};
-        });
-    heads_from(
-        h - 1, [&](std::size_t q) { return q > 0 && q <= p; },
-        [&](std::size_t q) {
-          return Exchange{q - 1, p, h - 1};
-        });
-  } else if (h > 0 && h < p) {
-    heads_from(
-        h - 1, [&](std::size_t q) { return q > h && q <= p; },
-        [&](std::size_t q) {
-          return Exchange{h - 1, q - 1, p};
-        });
+    second_heads([&](std::size_t q) { return q > h; }, [&](std::size_t q) { return Exchange{p, h - 1, q - 1}; });
+    second_heads([&](std::size_t q) { return q > 0 && q <= p; },
+                 [&](std::size_t q) {
+                   return Exchange{q - 1, p, h - 1};
+                 });
+  } else if (h < p) {
+    second_heads([&](std::size_t q) { return q > h && q <= p; },
+                 [&](std::size_t q) {
+                   return Exchange{h - 1, q - 1, p};
+                 });
   }
 }
 
@@ -84,6 +81,7 @@ void exchange(PairWalk& walk, const Exchange& e) {
   const auto at = [&](std::size_t p) { return walk.order.begin() + static_cast<std::ptrdiff_t>(p); };
   std::rotate(at(e.from + 1), at(e.middle + 1), at(e.to + 1));
   place_again(walk, e.from + 1, e.to);
+  for (const std::size_t p : {e.from + 1, e.from + 1 + e.to - e.middle, e.to + 1}) reach_again(walk, p);
 }
 
 bool improve_at(PairWalk& walk, std::uint32_t node) {
@@ -91,8 +89,7 @@ bool improve_at(PairWalk& walk, std::uint32_t node) {
   if (p + 1 >= walk.order.size()) return false;
   BestExchange best{walk.least_gain, std::nullopt};
   const Time<> old = walk.net.arc(node, walk.order[p + 1]);
-  for (const std::uint32_t head : walk.nearest[node]) {
-    const Time<> fresh = walk.net.arc(node, head);
+  for (const auto& [head, fresh] : walk.nearest[node]) {
     if (!(fresh < old)) break;
     exchanges_by(walk, p, head, old - fresh, best);
   }

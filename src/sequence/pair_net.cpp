@@ -1,11 +1,7 @@
 #include "sequence/pair_net.hpp"
 
-#include <limits>
-
 namespace seambook {
 namespace {
-
-constexpr Time<> never_next{std::numeric_limits<double>::infinity()};
 
 /// Everything that stands before each node, in an order that respects precedence.
 void close(PairNet& net, const std::vector<Edge>& edges) {

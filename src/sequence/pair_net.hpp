@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <limits>
 #include <span>
 #include <vector>
 
@@ -30,6 +31,9 @@ struct PairNet {
   Time<> arc(std::size_t u, std::size_t v) const { return cost[u * nodes + v]; }
   bool must_precede(std::size_t u, std::size_t v) const { return (before[v * words + u / 64] >> (u % 64) & 1U) != 0; }
 };
+
+/// What an arc costs that no order may use.
+inline constexpr Time<> never_next{std::numeric_limits<double>::infinity()};
 
 PairNet pair_net(const PairProblem&);
 

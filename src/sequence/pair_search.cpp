@@ -4,13 +4,16 @@
 
 #include "sequence/pair_descent.hpp"
 #include "sequence/pair_layers.hpp"
+#include "sequence/pair_union.hpp"
 
 namespace seambook {
 namespace {
 
 constexpr std::size_t moves_of_kick = 10;         // what a kick and its descent try, about
 constexpr std::size_t kicks_ahead_per_node = 50;  // a good order lets layers drop more
-constexpr std::size_t share_of_far = 3;           // one in so many: the warm search gains by being slow
+constexpr std::size_t descents = 3;               // parts of the kicks: one hot descent, several, one warm
+constexpr std::uint32_t far_descents = 4, seed_step = 77;
+constexpr std::size_t states_of_union = 200'000;
 constexpr std::size_t narrowest = 64, widening = 8;
 constexpr std::size_t states_of_pairs = 8;  // of a small net: looked at in the time of one of what is mounted
 constexpr std::size_t work_of_trees = 4'000'000, fewest_trees = 20, most_trees = 200;
@@ -27,12 +30,11 @@ bool same_slots(const Attributes& a, const Attributes& b) {
 Time<> limit_under(Time<> known, Time<> grain) { return known - std::max(known * rounding, grain * (1 - rounding)); }
 
 /// Descends with the ends of arcs paid: first heads are then sought where the prices say that they are cheap.
-PairOrder descended_by(const PairNet& net, const NodePrices& prices, const PairOrder& known, Time<> bound,
-                       const Annealing& annealing, std::uint32_t seed) {
+Descent descended_by(const PairNet& net, const NodePrices& prices, const PairOrder& known, Time<> bound,
+                     const Annealing& annealing, std::uint32_t seed) {
   const PairNet paid = with_paid_ends(net, prices);
-  const Time<> cost = cost_of(net, known), all_ends = cost - cost_of(paid, known);
-  PairOrder order = descended(paid, known, bound - all_ends, annealing, seed);
-  return cost_of(net, order) < cost ? order : known;
+  const Time<> all_ends = cost_of(net, known) - cost_of(paid, known);
+  return descended(paid, known, bound - all_ends, annealing, seed);
 }
 
 /// Hot enough to accept nearly all at first: precedence makes valleys that lie far apart.
@@ -52,7 +54,23 @@ struct PricedSearch {
   std::vector<NodePrices> prices;
   Time<> grain{};
   PairResult result;
+  std::vector<PairOrder> ends;  // of descents
 };
+
+/// A descent's best may be dearer than what is known: costs with paid ends are rounded.
+void take(PricedSearch& search, Descent descent) {
+  if (cost_of(search.net, descent.best) < cost_of(search.net, search.result.order))
+    search.result.order = std::move(descent.best);
+  search.ends.push_back(std::move(descent.last));
+}
+
+/// The best of what the descents ended with and the best order together.
+void unite(PricedSearch& search) {
+  std::vector<PairOrder> orders = search.ends;
+  orders.push_back(search.result.order);
+  const Time<> limit = limit_under(cost_of(search.net, search.result.order), search.grain);
+  if (auto united = united_order(search.net, orders, limit, states_of_union)) search.result.order = std::move(*united);
+}
 
 void raise_bound(PricedSearch& search, Time<> floor) {
   search.result.bound = std::max(search.result.bound, up_to_grain(floor, search.grain));
@@ -78,33 +96,42 @@ void search_layers(PricedSearch& search, std::size_t& states) {
 }
 
 void descend_far(PricedSearch& search, std::size_t kicks, std::uint32_t seed) {
-  PairResult& result = search.result;
+  const PairResult& result = search.result;
   const NodePrices& prices = search.prices.front();
   const Annealing annealing = far_annealing(search.net, cost_of(search.net, result.order), prices.together, kicks);
-  result.order = descended_by(search.net, prices, result.order, result.bound, annealing, seed);
+  take(search, descended_by(search.net, prices, result.order, result.bound, annealing, seed));
+}
+
+/// Several hot descents end in different valleys: what is best in each comes together.
+void descend_far_and_unite(PricedSearch& search, std::size_t kicks, std::uint32_t seed) {
+  for (std::uint32_t i = 0; i < far_descents && search.result.bound < cost_of(search.net, search.result.order); ++i) {
+    descend_far(search, kicks / far_descents, seed + i * seed_step);
+    unite(search);
+  }
 }
 
 void descend_near(PricedSearch& search, std::size_t kicks, std::uint32_t seed) {
-  PairResult& result = search.result;
+  const PairResult& result = search.result;
+  const Time<> cost = cost_of(search.net, result.order);
   if (same_both_ways(search.net)) {  // runs may be turned around, which paid ends would hide
-    const Time<> cost = cost_of(search.net, result.order);
     const Annealing annealing{kicks, cost * (1 / static_cast<double>(search.net.nodes)), {}};
-    result.order = descended(search.net, result.order, result.bound, annealing, seed);
-    return;
+    take(search, descended(search.net, result.order, result.bound, annealing, seed));
+  } else {
+    const NodePrices& prices = search.prices.back();
+    const Annealing annealing = near_annealing(search.net, cost, prices.together, kicks);
+    take(search, descended_by(search.net, prices, result.order, result.bound, annealing, seed));
   }
-  const NodePrices& prices = search.prices.back();
-  const Annealing annealing = near_annealing(search.net, cost_of(search.net, result.order), prices.together, kicks);
-  result.order = descended_by(search.net, prices, result.order, result.bound, annealing, seed);
+  unite(search);
 }
 
 }  // namespace
 
 PairResult pair_search(const PairNet& net, const PairOrder& known, const SearchBudget& budget, std::uint32_t seed) {
-  PricedSearch search{net, {assignment_prices(net)}, grain_of(net), {known, {}, false}};
+  PricedSearch search{net, {assignment_prices(net)}, grain_of(net), {known, {}, false}, {}};
   PairResult& result = search.result;
   const auto open = [&] { return result.bound < cost_of(net, result.order); };
   raise_bound(search, search.prices.front().together);
-  const std::size_t kicks = budget.moves / moves_of_kick, near_kicks = kicks / share_of_far * (share_of_far - 1);
+  const std::size_t kicks = budget.moves / moves_of_kick;
   std::size_t states = budget.states * states_of_pairs / (net.words * net.words);
   descend_far(search, std::min(kicks / 8, kicks_ahead_per_node * net.nodes), seed);
   if (open()) {
@@ -114,9 +141,10 @@ PairResult pair_search(const PairNet& net, const PairOrder& known, const SearchB
   }
   // A small net may have few enough states to look at them all, by far the quickest proof.
   if (open() && net.words == 1) layers_prove(search, SIZE_MAX, states - states / 4, states);
-  if (open()) descend_far(search, kicks / share_of_far, seed);
+  if (open()) descend_far(search, kicks / descents, seed);
   if (open()) search_layers(search, states);
-  if (open()) descend_near(search, near_kicks, seed + 1);
+  if (open()) descend_far_and_unite(search, kicks / descents, seed + 1);
+  if (open()) descend_near(search, kicks / descents, seed + 1);
   result.proved = !open();
   return result;
 }

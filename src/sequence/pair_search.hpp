@@ -14,7 +14,8 @@ struct PairResult {
 };
 
 /// Descends a little from `known`, tries to prove a small net by all its states, then descends hot, builds layers of
-/// growing width, and descends warm from the best; ends as soon as the floor is reached. The budget's moves are the
+/// growing width, descends hot several times, uniting what is best in the ends, and descends warm from the best; ends
+/// as soon as the floor is reached. The budget's moves are the
 /// arcs that descents may try, its states those looked at in layers: more of a small net, fewer of a large one, for the
 /// same time. The same seed and budget give the same order.
 PairResult pair_search(const PairNet&, const PairOrder& known, const SearchBudget&, std::uint32_t seed = 1);

@@ -41,8 +41,7 @@ std::optional<Turn> best_turn(const PairWalk& walk, std::uint32_t node, Time<> l
   if (p + 1 >= walk.order.size()) return std::nullopt;
   BestTurn best{least, std::nullopt};
   const Time<> to_next = arc_between(walk, p, p + 1), from_last = p > 0 ? arc_between(walk, p - 1, p) : Time<>{};
-  for (const std::uint32_t near : walk.nearest[node]) {
-    const Time<> fresh = walk.net.arc(node, near);
+  for (const auto& [near, fresh] : walk.nearest[node]) {
     if (!(fresh < std::max(to_next, from_last))) break;
     const std::size_t q = walk.position[near];
     if (fresh < to_next) consider(walk, std::min(p, q) + 1, std::max(p, q), best);
@@ -57,6 +56,7 @@ void turn(PairWalk& walk, const Turn& t) {
   const auto at = [&](std::size_t p) { return walk.order.begin() + static_cast<std::ptrdiff_t>(p); };
   std::reverse(at(t.first), at(t.last + 1));
   place_again(walk, t.first, t.last);
+  for (std::size_t p = t.first; p <= t.last + 1; ++p) reach_again(walk, p);
 }
 
 }  // namespace seambook

@@ -9,13 +9,20 @@
 
 namespace seambook {
 
+/// The end of an arc, and what the arc costs.
+struct Head {
+  std::uint32_t node = 0;
+  Time<> cost{};
+};
+
 struct PairWalk {
   const PairNet& net;
-  std::vector<std::vector<std::uint32_t>> nearest;  // per node: heads of its cheapest arcs, cheapest first
+  std::vector<std::vector<Head>> nearest;  // per node: heads of its cheapest arcs, cheapest first
   PairOrder order;
   std::vector<std::uint32_t> position;
-  Time<> total{}, least_gain{};      // below the least gain it is rounding
-  std::vector<std::uint32_t> dirty;  // nodes whose arcs are worth another look
+  std::vector<Time<>> into, least_into;  // per node: what the arc to it costs in the order, and its cheapest one
+  Time<> total{}, least_gain{};          // below the least gain it is rounding
+  std::vector<std::uint32_t> dirty;      // nodes whose arcs are worth another look
   std::vector<std::uint8_t> queued;
   std::mt19937 random;
   bool turns = false;  // whether turning a run around is worth a try: most arcs cost the same both ways
@@ -33,6 +40,9 @@ inline void look_again(PairWalk& walk, std::uint32_t node) {
   walk.queued[node] = 1;
   walk.dirty.push_back(node);
 }
+
+/// After the arc to the node at a place, not the first, has become another.
+inline void reach_again(PairWalk& walk, std::size_t p) { walk.into[walk.order[p]] = arc_between(walk, p - 1, p); }
 
 /// After the nodes at places `first` to `last` have been put in another order.
 inline void place_again(PairWalk& walk, std::size_t first, std::size_t last) {

@@ -194,11 +194,11 @@ TEST_CASE("descent keeps precedence and never ends above where it began") {
     const PairNet net = pair_net(problem);
     const PairOrder first = cheapest_next(net);
     REQUIRE(allowed(problem, {first.begin(), first.end() - 1}));
-    const PairOrder order = descended(net, first, Time<>{}, {300, Time<>{5}, Time<>{1}}, 1);
+    const PairOrder order = descended(net, first, Time<>{}, {300, Time<>{5}, Time<>{1}}, 1).best;
     CHECK(allowed(problem, {order.begin(), order.end() - 1}));
     CHECK(cost_of(net, order) <= cost_of(net, first));
     CHECK(cost_of(net, order).si == doctest::Approx(cost_in(problem, {order.begin(), order.end() - 1})));
-    CHECK(order == descended(net, first, Time<>{}, {300, Time<>{5}, Time<>{1}}, 1));
+    CHECK(order == descended(net, first, Time<>{}, {300, Time<>{5}, Time<>{1}}, 1).best);
   }
 }
 

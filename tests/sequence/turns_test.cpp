@@ -22,7 +22,7 @@ TEST_CASE("no run turned around makes a descended order cheaper where arcs cost 
     PairOrder order = cheapest_next(net);
     for (Time<> cost{std::numeric_limits<double>::infinity()}; cost_of(net, order) < cost;) {
       cost = cost_of(net, order);
-      order = descended(net, order, Time<>{}, {}, 1);
+      order = descended(net, order, Time<>{}, {}, 1).best;
     }
     for (std::size_t first = 1; first + 2 < order.size(); ++first) {
       for (std::size_t last = first + 1; last + 1 < order.size(); ++last) {
@@ -43,7 +43,7 @@ TEST_CASE("symmetric nets are descended to the least of all permutations") {
       for (std::size_t v = 0; v < u; ++v) problem.cost[u * problem.nodes + v] = problem.cost[v * problem.nodes + u];
     const PairNet net = pair_net(problem);
     CAPTURE(i);
-    const PairOrder order = descended(net, cheapest_next(net), Time<>{}, {1000, Time<>{10}, Time<>{}}, 1);
+    const PairOrder order = descended(net, cheapest_next(net), Time<>{}, {1000, Time<>{10}, Time<>{}}, 1).best;
     CHECK(allowed(problem, {order.begin(), order.end() - 1}));
     CHECK(cost_of(net, order).si == doctest::Approx(least_of_all(problem)));
   }

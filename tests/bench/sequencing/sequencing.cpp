@@ -47,7 +47,7 @@ SearchBudget scaled(const SearchBudget& budget, double by) {
 /// Again with another seed and more budget, going on from the best order, until proved or out of time. The last round
 /// is given what is about left.
 Outcome solve(const Instance& instance, double seconds, std::uint32_t seed) {
-  constexpr double most_growth = 8, least_worth = 0.2;
+  constexpr double most_growth = 8, least_worth = 0.2, cautious = 0.9;
   const double began = processor_seconds();
   const PairNet net = pair_net(instance.problem);
   PairResult best{cheapest_next(net), {}, false};
@@ -57,7 +57,7 @@ Outcome solve(const Instance& instance, double seconds, std::uint32_t seed) {
     const PairResult found = pair_search(net, best.order, budget, seed);
     best = {found.order, std::max(best.bound, found.bound), found.proved};
     const double now = processor_seconds(), left = seconds - (now - began);
-    growth = std::min(most_growth, left / std::max(now - round_began, 1e-6));
+    growth = std::min(most_growth, cautious * left / std::max(now - round_began, 1e-6));
     budget = scaled(budget, std::max(growth, 0.0));
     seed += 2;
   }
