@@ -107,7 +107,7 @@ def build(folder, build_tree, jobs):
     objects = compile_all(folder, [ROOT / "tests/main.cpp", *unities, *tests, *(ROOT / helper for helper in HELPERS)], jobs)
     library = next(Path(build_tree).rglob("libseambook_core.a"))
     program = folder / "mutants"
-    subprocess.run(["g++", *map(str, objects), str(library), "-lyaml-cpp", "-lspdlog", "-lfmt", "-lxlsxwriter", "-o", str(program)], check=True)
+    subprocess.run(["g++", *map(str, objects), str(library), "-lyaml-cpp", "-lspdlog", "-lfmt", "-lxlsxwriter", "-lzip", "-lpugixml", "-o", str(program)], check=True)
     return mutants, program, [path for path in tests if "TEST_CASE" in path.read_text()]
 
 

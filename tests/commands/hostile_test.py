@@ -1,6 +1,7 @@
 """Hostile files are refused: exit code 1, a complaint with place and advice, at most 2 s of processor time and 300 MB, no control
 characters on the terminal. As a job, a rate book, a day file, a take-off, an order of work, earlier results. Sanitizers slow the
-program and keep memory of their own, so only what it says is looked at there. Called with the seambook executable and the source
+program and keep memory of their own, so only what it says is looked at there. Other work on the machine makes a run slower, never
+quicker: the quickest of three counts. Called with the seambook executable and the source
 root; a third argument chooses cases by a part of their name and prints what each took."""
 import os
 import re
@@ -36,24 +37,32 @@ class Hostile(unittest.TestCase):
         self.addCleanup(kept.cleanup)
         self.folder = Path(kept.name)
 
-    def refused(self, name, words, pattern, file_pattern=None):
+    def run_once(self, words):
         with open(self.folder / "errors", "wb") as errors:
             program = subprocess.Popen([SEAMBOOK, *map(str, words)], cwd=self.folder, stdin=subprocess.DEVNULL,
                                        stdout=subprocess.DEVNULL, stderr=errors)
             _, status, used = os.wait4(program.pid, 0)
             program.returncode = os.waitstatus_to_exitcode(status)
         said = (self.folder / "errors").read_bytes()
-        seconds, megabytes = used.ru_utime + used.ru_stime, used.ru_maxrss / 1024
+        return program.returncode, said, used.ru_utime + used.ru_stime, used.ru_maxrss / 1024
+
+    def refused(self, name, words, pattern):
+        code, said, seconds, megabytes = self.run_once(words)
         if WANTED is not None:
             print(f"{seconds:6.2f} s {megabytes:5.0f} MB  {words[0]} {name}: {said[:300].decode(errors='replace')}")
-        self.assertEqual(program.returncode, 1, said[:2000])
+        self.assertEqual(code, 1, said[:2000])
         self.assertRegex(said.decode(), pattern)
         self.assertIsNone(re.search(rb"[\x00-\x09\x0b-\x1f\x7f]|\xe2\x80\xae", said), "a control character on the terminal")
         self.assertLess(len(said), 2 << 20)
         self.assertEqual(sorted(path.suffix for path in self.folder.rglob("*.xlsx")), [])
-        if not SANITIZED:
-            self.assertLess(seconds, SLOW.get(name, SECONDS))
-            self.assertLess(megabytes, MEGABYTES)
+        if SANITIZED:
+            return
+        most = SLOW.get(name, SECONDS)
+        for _ in range(2):
+            if seconds >= most:
+                seconds = min(seconds, self.run_once(words)[2])
+        self.assertLess(seconds, most)
+        self.assertLess(megabytes, MEGABYTES)
 
     def each(self, cases, path, words, place=True):
         path.parent.mkdir(exist_ok=True)
