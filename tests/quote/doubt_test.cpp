@@ -129,6 +129,12 @@ TEST_CASE("one line in doubt lies where its triangle says") {
   CHECK(doubt.contingency_p90.si == doctest::Approx(doubt.costs.p90 / doubt.cost.si - 1));
   CHECK(doubt.contingency_p80.si < doubt.contingency_p90.si);
   REQUIRE(doubt.drivers.size() == 1);
+  REQUIRE(doubt.bars.size() == 20);  // high in the middle, where the triangle is
+  CHECK(std::accumulate(doubt.bars.begin(), doubt.bars.end(), std::size_t{0}) == doubt.samples);
+  CHECK(doubt.bars[9] > 3 * doubt.bars[0]);
+  CHECK(doubt.bars[10] > 3 * doubt.bars[19]);
+  CHECK(doubt.bars[0] > 0);
+  CHECK(doubt.bars[19] > 0);
   CHECK(doubt.drivers[0].words == "bought: frame");
   CHECK(doubt.drivers[0].low == doctest::Approx(3500));
   CHECK(doubt.drivers[0].total_high.si - doubt.drivers[0].total_low.si == doctest::Approx(2 * half * price));
@@ -155,6 +161,16 @@ TEST_CASE("the sum of lines in doubt has the mean and variance of their triangle
   const double mean = sum / count;
   CHECK(std::fabs(mean - quoted_cost) < 4 * std::sqrt(variance / count));
   CHECK(squares / count - mean * mean == doctest::Approx(variance).epsilon(0.1));
+}
+
+TEST_CASE("each driver is moved alone") {
+  const Quoted q = quoted(job_with(three_lines, "40 %"), rates_with(""));
+  const Doubt doubt = q.doubt();
+  REQUIRE(doubt.drivers.size() == 3);
+  for (const DoubtDriver& driver : doubt.drivers) {  // each total is a sum: its middle is the total as quoted
+    CAPTURE(driver.words);
+    CHECK((driver.total_low.si + driver.total_high.si) / 2 == doctest::Approx(doubt.total.si));
+  }
 }
 
 TEST_CASE("without doubt every percentile is the total, and twice the range is about twice the spread") {

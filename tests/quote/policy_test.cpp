@@ -1,6 +1,7 @@
 // Each line of the price policy by hand.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
 
 #include "../estimate/shop_files.hpp"
@@ -68,6 +69,18 @@ TEST_CASE("learning falls on labour and equipment alone, by the model that the b
   CHECK(priced(in, 4).unit_cost.si == doctest::Approx(85 * 0.64 + 20 + 120 * 1.5 / 4));
 }
 
+TEST_CASE("a job learns by the model that the book names") {
+  for (const bool unit : {false, true}) {
+    const std::string model = unit ? "unit" : "cumulative_average";
+    const test::LoadedJob loaded = bracket_with(
+        "learning: true\n", "learning: {model: " + model + ", rate: 90 %, basis: assumption, source: test}\n", "");
+    REQUIRE(loaded.job.has_value());
+    CHECK(policy_inputs(*loaded.book, *loaded.job).order.unit_model == unit);
+    const std::vector<std::string> said = assumptions(*loaded.book, *loaded.job);  // what the price hangs on
+    CHECK(std::any_of(said.begin(), said.end(), [](const std::string& line) { return line.starts_with("learning"); }));
+  }
+}
+
 TEST_CASE("haste is a share of all labour, with margin, never of material") {
   QuoteInputs<double> in = plain_inputs();
   in.order.expedite_asked = true, in.order.expedite = {0.3};
@@ -75,6 +88,7 @@ TEST_CASE("haste is a share of all labour, with margin, never of material") {
   CHECK(priced(in, 2).expedite.si == 97.5);
   const double without = priced(plain_inputs(), 2).total.si;
   CHECK(priced(in, 2).total.si == doctest::Approx(without + 97.5));
+  CHECK(priced(in, 2).cost.si == doctest::Approx(priced(plain_inputs(), 2).cost.si + 78));
   of(in.each, CostKind::base_metal) = 5000;
   CHECK(priced(in, 2).expedite.si == 97.5);
 }

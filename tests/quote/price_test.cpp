@@ -200,6 +200,8 @@ TEST_CASE("contingency and overhead come before margin") {
   CHECK(p.unit_cost.si == doctest::Approx(123));
   CHECK(p.unit_price.si == 169.13);
   CHECK(p.one_offs.si == 412.5);  // 300 × 1.1 / 0.8
+  in.once[static_cast<std::size_t>(CostKind::labour)] = {100};
+  CHECK(priced(in, 10).one_offs.si == 618.75);  // (300 + 100 × 1.5) × 1.1 / 0.8
 }
 
 TEST_CASE("a minimum charge is reached by a line of its own") {

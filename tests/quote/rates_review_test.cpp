@@ -108,6 +108,7 @@ TEST_CASE("prices without a date are counted by list, and a date is no longer ru
   const std::string was = "price: 13.80 EUR/kg, pack: 15 kg, basis: assumption, source: invented price}",
                     now = "price: 13.80 EUR/kg, pack: 15 kg, basis: assumption, source: ";
   const int all = undated_fillers(loaded_with());
+  CHECK(all == static_cast<int>(loaded_with().book->fillers.size()));  // the example book dates none
   CHECK(undated_fillers(loaded_with({{was, now + "offer of 2026-04-30}"}})) == all - 1);
   CHECK(undated_fillers(loaded_with({{was, now + "order 12026-04-30}"}})) == all);
   CHECK(undated_fillers(loaded_with({{was, now + "offer of 2026-02-30}"}})) == all);  // no day

@@ -45,6 +45,12 @@ TEST_CASE("carbon equivalents of a steel") {
                            .copper = percent(0.109),
                            .boron = percent(0.0009)};
   rows.check("CE after CSA Z662", carbon_equivalent_csa(pipe, Ratio<>{1}).si * 100, 0.507783, 1.5e-6);
+  // By hand, the same steel: 0.25 + 0.29/30 + (1.28 + 0.109 + 0.05)/20 + 0.06/60 + 0.034/15 + 0.004/10 + 5 × 0.0009.
+  rows.check("Pcm, boron", crack_parameter(pipe).si * 100, 0.339783, 1e-6);
+  // By hand: 0.03 % of niobium add 0.03/5 to the same.
+  Composition<> alloyed = pipe;
+  alloyed.niobium = percent(0.03);
+  rows.check("CE after CSA Z662, niobium", carbon_equivalent_csa(alloyed, Ratio<>{1}).si * 100, 0.513783, 1.5e-6);
 }
 
 TEST_CASE("preheat by method B") {

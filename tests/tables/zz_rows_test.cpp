@@ -54,7 +54,7 @@ constexpr Table published[] = {
     {"job of four joints", 6},
     {"arc energy", 2},
     {"electricity", 3},
-    {"carbon equivalents", 4},
+    {"carbon equivalents", 6},
     {"speed in two units", 5},
     {"learning, unit model", 13},
     {"learning, cumulative average", 7},
