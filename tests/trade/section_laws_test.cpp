@@ -63,6 +63,18 @@ TEST_CASE("a V is two bevels back to back, a U two Js") {
   }
 }
 
+TEST_CASE("a thicker plate adds what lies between the faces of a groove") {
+  for (const Size& s : sizes) {
+    const Length<> t = mm(s.thickness), more = mm(1), b = mm(s.gap), c = mm(s.root_face);
+    const Angle<> a = degrees(s.angle);
+    const auto between = [&](auto face) { return (face(t, b, c, a) + face(t + more, b, c, a)) / 2 * more; };
+    const Area<> v = single_v_section(t + more, b, c, a) - single_v_section(t, b, c, a);
+    const Area<> bevel = single_bevel_section(t + more, b, c, a) - single_bevel_section(t, b, c, a);
+    CHECK(v.si == doctest::Approx(between(single_v_face<double>).si));
+    CHECK(bevel.si == doctest::Approx(between(single_bevel_face<double>).si));
+  }
+}
+
 TEST_CASE("a U as the sum of thin strips") {
   for (const Size& s : sizes) {
     CAPTURE(s.thickness);
