@@ -81,6 +81,21 @@ TEST_CASE("a job learns by the model that the book names") {
   }
 }
 
+TEST_CASE("an order's terms are those that job and book state") {
+  const std::string freight = "freight: {with_margin: false, basis: assumption, source: test}\n";
+  const auto terms = [&](const std::string& job, const std::string& prices) {
+    const test::LoadedJob loaded = bracket_with(job, freight, prices);
+    REQUIRE(loaded.job.has_value());
+    return policy_inputs(*loaded.book, *loaded.job).order;
+  };
+  CHECK(terms("freight: 25 EUR each\n", "").freight_each);
+  CHECK_FALSE(terms("freight: 25 EUR per lot\n", "").freight_each);
+  CHECK_FALSE(terms("", "").has_freight);
+  CHECK(terms("", "  tax_rate: 19 %\n").taxed);
+  CHECK_FALSE(terms("untaxed: reverse charge\n", "  tax_rate: 19 %\n").taxed);
+  CHECK_FALSE(terms("", "").taxed);
+}
+
 TEST_CASE("haste is a share of all labour, with margin, never of material") {
   QuoteInputs<double> in = plain_inputs();
   in.order.expedite_asked = true, in.order.expedite = {0.3};
@@ -91,6 +106,8 @@ TEST_CASE("haste is a share of all labour, with margin, never of material") {
   CHECK(priced(in, 2).cost.si == doctest::Approx(priced(plain_inputs(), 2).cost.si + 78));
   of(in.each, CostKind::base_metal) = 5000;
   CHECK(priced(in, 2).expedite.si == 97.5);
+  of(in.lot, CostKind::labour) += 20;  // 20 × 0.3 / 0.8 more
+  CHECK(priced(in, 2).expedite.si == 105);
 }
 
 TEST_CASE("freight is of the first mass that takes the whole order, or as stated") {

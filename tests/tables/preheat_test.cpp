@@ -89,6 +89,8 @@ TEST_CASE("what preheating takes") {
   // needs about 6 min: 1.92 MJ / 5.25 kW = 366 s. Fuel at 0.14 a kWh: 1.92 / 3.6 / 0.35 × 0.14 = 0.214.
   Rows rows("preheating");
   const Mass<> mass = heated_mass(Density<>{7850}, combined_thickness(mm(25), mm(25)), mm(100), Length<>{1});
+  const Mass<> longer = heated_mass(Density<>{7850}, combined_thickness(mm(25), mm(25)), mm(100), Length<>{2.5});
+  rows.check("kg of 2.5 m", longer.si, 98.125, 1e-9);
   const Energy<> heat = heat_needed(mass, SpecificHeat<>{490}, Temperature<>{120}, Temperature<>{20});
   rows.check("kg/m", mass.si, 39.25, 1e-9);
   rows.check("MJ/m", heat.si / 1e6, 1.9, 0.05);

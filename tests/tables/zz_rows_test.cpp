@@ -76,7 +76,7 @@ constexpr Table derived[] = {
     {"gas, derived", 3},
     {"preheat by method B", 5},
     {"combined thickness", 3},
-    {"preheating", 4},
+    {"preheating", 5},
     {"laser line energy, derived", 14},
     {"laser gap, derived", 2},
     {"learning, derived", 2},
