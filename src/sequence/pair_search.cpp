@@ -12,6 +12,7 @@ namespace {
 constexpr std::size_t moves_of_kick = 10;         // what a kick and its descent try, about
 constexpr std::size_t kicks_ahead_per_node = 50;  // a good order lets layers drop more
 constexpr std::size_t descents = 3;               // parts of the kicks: one hot descent, several, one warm
+constexpr std::size_t kicks_to_unite = 300;       // per node: with fewer, several descents end worse than one
 constexpr std::uint32_t far_descents = 4, seed_step = 77;
 constexpr std::size_t states_of_union = 200'000;
 constexpr std::size_t narrowest = 64, widening = 8;
@@ -121,7 +122,6 @@ void descend_near(PricedSearch& search, std::size_t kicks, std::uint32_t seed) {
     const Annealing annealing = near_annealing(search.net, cost, prices.together, kicks);
     take(search, descended_by(search.net, prices, result.order, result.bound, annealing, seed));
   }
-  unite(search);
 }
 
 }  // namespace
@@ -143,8 +143,10 @@ PairResult pair_search(const PairNet& net, const PairOrder& known, const SearchB
   if (open() && net.words == 1) layers_prove(search, SIZE_MAX, states - states / 4, states);
   if (open()) descend_far(search, kicks / descents, seed);
   if (open()) search_layers(search, states);
-  if (open()) descend_far_and_unite(search, kicks / descents, seed + 1);
-  if (open()) descend_near(search, kicks / descents, seed + 1);
+  const bool unites = kicks >= kicks_to_unite * net.nodes;
+  if (open() && unites) descend_far_and_unite(search, kicks / descents, seed + 1);
+  if (open()) descend_near(search, (unites ? 1 : 2) * (kicks / descents), seed + 1);
+  if (open() && unites) unite(search);
   result.proved = !open();
   return result;
 }
